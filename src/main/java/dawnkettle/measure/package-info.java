@@ -1,0 +1,2 @@
+/** Exact quantities: whole smallest units, no floating point, no rounding unasked. */
+package dawnkettle.measure;

@@ -1,0 +1,63 @@
+package dawnkettle.plan;
+
+import dawnkettle.stock.LotCode;
+import dawnkettle.stock.StockLot;
+import java.util.List;
+import java.util.NoSuchElementException;
+import java.util.Optional;
+
+/** Everything that is printed, labelled and mailed is a function of this one value. */
+public record DayPlan(
+        Heading heading,
+        List<PlannedOrder> orders,
+        List<DemandLine> demand,
+        List<PlannedBatch> batches,
+        List<PlannedSoak> soaks,
+        DayFloor floor,
+        List<PlannedOperation> operations,
+        List<StockLot> stock,
+        List<Allocation> allocation,
+        List<PlannedRoute> routes,
+        List<PlannedLabel> labels,
+        List<Shortage> shortages,
+        List<String> advice,
+        List<String> warnings,
+        Optional<Quality> quality) {
+    public DayPlan {
+        orders = List.copyOf(orders);
+        demand = List.copyOf(demand);
+        batches = List.copyOf(batches);
+        soaks = List.copyOf(soaks);
+        operations = List.copyOf(operations);
+        stock = List.copyOf(stock);
+        allocation = List.copyOf(allocation);
+        routes = List.copyOf(routes);
+        labels = List.copyOf(labels);
+        shortages = List.copyOf(shortages);
+        advice = List.copyOf(advice);
+        warnings = List.copyOf(warnings);
+    }
+
+    public PlannedBatch batch(String id) {
+        return batches.stream()
+                .filter(batch -> batch.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new NoSuchElementException("no batch " + id));
+    }
+
+    public Optional<PlannedBatch> findBatch(LotCode lot) {
+        return batches.stream().filter(batch -> batch.lot().equals(lot)).findFirst();
+    }
+
+    /** A batch's steps in their order. */
+    public List<PlannedOperation> operationsOf(String batch) {
+        return operations.stream()
+                .filter(operation -> operation.batch().equals(batch))
+                .sorted(java.util.Comparator.comparingInt(PlannedOperation::seq))
+                .toList();
+    }
+
+    public long lateRoutes() {
+        return routes.stream().filter(route -> route.lateMinutes() > 0).count();
+    }
+}

@@ -1,0 +1,38 @@
+package dawnkettle.plan;
+
+import dawnkettle.measure.Celsius;
+import dawnkettle.measure.Mass;
+import java.time.Instant;
+import java.util.List;
+
+/**
+ * One tub of soaking beans.
+ *
+ * @param beanLots lots of beans in it, one or at most two
+ * @param waterTemperature at filling
+ * @param room temperature of the room that was counted with
+ * @param source where the room's temperature came from, in words
+ * @param fillAt when it is filled
+ * @param readyAt when the soak has reached its target
+ * @param latestGrindAt after which the beans are over-soaked
+ * @param equivalentMinutes from filling to the first grind, as minutes at 20 °C
+ * @param batches ids of the batches ground from it, in the order of grinding
+ */
+public record PlannedSoak(
+        String tub,
+        Mass beans,
+        List<String> beanLots,
+        Mass water,
+        Celsius waterTemperature,
+        Celsius room,
+        String source,
+        Instant fillAt,
+        Instant readyAt,
+        Instant latestGrindAt,
+        int equivalentMinutes,
+        List<String> batches) {
+    public PlannedSoak {
+        beanLots = List.copyOf(beanLots);
+        batches = List.copyOf(batches);
+    }
+}

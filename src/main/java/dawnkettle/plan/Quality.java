@@ -1,0 +1,21 @@
+package dawnkettle.plan;
+
+import java.math.BigDecimal;
+import java.time.Instant;
+
+/**
+ * How good the run is, and how far at most from the best possible.
+ *
+ * @param lateMinutes weighted minutes late, over all routes
+ * @param finish when the last step ends
+ * @param lowerBoundFinish no run of these batches ends earlier
+ * @param gapPercent finish over bound, minus one, of the span from the first possible start
+ */
+public record Quality(
+        int lateMinutes,
+        Instant finish,
+        Instant lowerBoundFinish,
+        BigDecimal gapPercent,
+        long decodes,
+        long decodeBudget,
+        boolean stoppedEarly) {}

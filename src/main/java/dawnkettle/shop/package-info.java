@@ -1,0 +1,2 @@
+/** What the owner wrote down: products, recipes, stations, tubs, routes, customers, calendar, materials. */
+package dawnkettle.shop;

@@ -1,0 +1,29 @@
+package dawnkettle.stock;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+
+/** The code of a batch's lot, as 261204-FI03: production day, the recipe's mark, and a number within the day. */
+public record LotCode(String text) implements Comparable<LotCode> {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("uuMMdd", Locale.ROOT);
+
+    public LotCode {
+        if (!text.matches("[0-9]{6}-[A-Z]{2}[0-9]{2,3}"))
+            throw new IllegalArgumentException("lot code \"" + text + "\" is not like 261125-TF03");
+    }
+
+    public static LotCode of(LocalDate productionDate, String mark, int number) {
+        return new LotCode(String.format(Locale.ROOT, "%s-%s%02d", DAY.format(productionDate), mark, number));
+    }
+
+    @Override
+    public int compareTo(LotCode other) {
+        return text.compareTo(other.text);
+    }
+
+    @Override
+    public String toString() {
+        return text;
+    }
+}

@@ -1,0 +1,2 @@
+/** Lots and what happened to them. */
+package dawnkettle.stock;

@@ -1,0 +1,57 @@
+package dawnkettle.night;
+
+import java.nio.file.Path;
+import java.time.DayOfWeek;
+import java.time.LocalTime;
+import java.util.List;
+
+/**
+ * When the steps of a night are due, where things lie, and how long to search.
+ *
+ * @param times local times of the steps
+ * @param places folders and files
+ * @param search how much a plan may cost
+ * @param summaryTo addresses that the morning summary and the cost report go to
+ */
+public record NightSettings(Times times, Places places, Search search, List<String> summaryTo) {
+    public NightSettings {
+        summaryTo = List.copyOf(summaryTo);
+    }
+
+    /**
+     * @param soakCall before the first tub must be filled, on the working day before the production day
+     * @param close cut-off of the order book, on the working day before the production day
+     * @param dawnCheck before the first grind, on the production day
+     * @param labelsBeforeMinutes how long before a lot is packed its labels are printed
+     * @param summary morning summary, on the production day
+     * @param selfTest evening self-test, while somebody is awake
+     * @param fallback count sheet and fallback sheet, in the afternoon
+     * @param backup nightly copy of the ledger
+     */
+    public record Times(
+            LocalTime soakCall,
+            LocalTime close,
+            LocalTime dawnCheck,
+            int labelsBeforeMinutes,
+            LocalTime summary,
+            LocalTime selfTest,
+            LocalTime fallback,
+            LocalTime backup,
+            DayOfWeek costDay,
+            LocalTime costAt) {}
+
+    /**
+     * @param ledger the SQLite file
+     * @param outTray where every PDF, label preview and mail is left as well
+     * @param dropFolder where CSV orders are dropped
+     * @param backups where nightly copies go
+     */
+    public record Places(Path ledger, Path outTray, Path dropFolder, Path backups) {}
+
+    /**
+     * @param decodes schedules that the run search may build, 0 or more
+     * @param guardMillis after which it stops all the same, in milliseconds
+     * @param seed of the search
+     */
+    public record Search(long decodes, long guardMillis, long seed) {}
+}

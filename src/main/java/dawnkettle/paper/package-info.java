@@ -1,0 +1,2 @@
+/** Paper going out: to a print queue, or into a folder. */
+package dawnkettle.paper;

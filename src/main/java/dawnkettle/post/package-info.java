@@ -1,0 +1,2 @@
+/** Mail going out: by SMTP, or into a folder. */
+package dawnkettle.post;

@@ -1,46 +1,90 @@
 package dawnkettle.plan;
 
+import dawnkettle.book.BookLine;
 import dawnkettle.book.ClosedBook;
 import dawnkettle.floor.Budget;
 import dawnkettle.plan.Heading.Frozen;
 import dawnkettle.stock.BeanLot;
 import dawnkettle.stock.StockLot;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
 /**
  * All that a plan is computed from besides the shop.
  *
- * @param book the closed book of the production day
- * @param ahead lines already in the book for the making days after it, as far as they are known
- * @param allowances packs that usually come after the close, by product and delivery date
- * @param stock packs in the cold room that are not promised
- * @param beans bought lots that are here, oldest first
- * @param soakCall what was put to soak before the close; empty where nothing had to be
- * @param before the plan that this one replaces, for a revision
- * @param frozen facts of the world: tubs filled, batches started, lots labelled, routes gone
+ * @param book the book of the production day, closed (or, for a soak call, as it stands)
+ * @param now the planning clock
  */
 public record Evening(
         ClosedBook book,
-        List<dawnkettle.book.BookLine> ahead,
-        List<Allowance> allowances,
-        List<StockLot> stock,
-        List<BeanLot> beans,
-        Temperatures temperatures,
-        Optional<SoakCall> soakCall,
-        Optional<DayPlan> before,
-        List<Frozen> frozen,
+        Outlook outlook,
+        Larder larder,
+        SoakRoom soakRoom,
+        Committed committed,
         Instant now,
         Budget budget) {
-    public Evening {
-        ahead = List.copyOf(ahead);
-        allowances = List.copyOf(allowances);
-        stock = List.copyOf(stock);
-        beans = List.copyOf(beans);
-        frozen = List.copyOf(frozen);
+
+    /**
+     * What else is wanted.
+     *
+     * @param ahead lines already in the book for the making days after this one
+     * @param allowances packs that usually come after the close
+     */
+    public record Outlook(List<BookLine> ahead, List<Allowance> allowances) {
+        public static final Outlook NONE = new Outlook(List.of(), List.of());
+
+        public Outlook {
+            ahead = List.copyOf(ahead);
+            allowances = List.copyOf(allowances);
+        }
     }
 
     /** Packs of a product for a delivery date that usually come after the close. */
-    public record Allowance(String product, java.time.LocalDate deliveryDate, int packs) {}
+    public record Allowance(String product, LocalDate deliveryDate, int packs) {}
+
+    /**
+     * What is in the house.
+     *
+     * @param stock packs in the cold room that are promised to nobody
+     * @param beans bought lots, the oldest first; empty where nothing was booked
+     */
+    public record Larder(List<StockLot> stock, List<BeanLot> beans) {
+        public static final Larder EMPTY = new Larder(List.of(), List.of());
+
+        public Larder {
+            stock = List.copyOf(stock);
+            beans = List.copyOf(beans);
+        }
+    }
+
+    /**
+     * The tubs and how warm they stand.
+     *
+     * @param call what was put to soak before the close; empty where nothing had to be
+     * @param occupied tubs in which other beans still soak
+     */
+    public record SoakRoom(Temperatures temperatures, Optional<SoakCall> call, List<Occupied> occupied) {
+        public SoakRoom {
+            occupied = List.copyOf(occupied);
+        }
+    }
+
+    /** A tub that is not empty before an instant. */
+    public record Occupied(String tub, Instant until) {}
+
+    /**
+     * What has happened and is not changed.
+     *
+     * @param before the plan that this one replaces
+     * @param frozen tubs filled, batches started, lots labelled, routes gone
+     */
+    public record Committed(Optional<DayPlan> before, List<Frozen> frozen) {
+        public static final Committed NOTHING = new Committed(Optional.empty(), List.of());
+
+        public Committed {
+            frozen = List.copyOf(frozen);
+        }
+    }
 }

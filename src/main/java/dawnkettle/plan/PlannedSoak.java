@@ -16,6 +16,7 @@ import java.util.List;
  * @param readyAt when the soak has reached its target
  * @param latestGrindAt after which the beans are over-soaked
  * @param equivalentMinutes from filling to the first grind, as minutes at 20 °C
+ * @param leftOver soaked beans that no batch takes: drained and chilled, or lost
  * @param batches ids of the batches ground from it, in the order of grinding
  */
 public record PlannedSoak(
@@ -30,6 +31,7 @@ public record PlannedSoak(
         Instant readyAt,
         Instant latestGrindAt,
         int equivalentMinutes,
+        Mass leftOver,
         List<String> batches) {
     public PlannedSoak {
         beanLots = List.copyOf(beanLots);

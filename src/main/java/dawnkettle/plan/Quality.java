@@ -6,7 +6,7 @@ import java.time.Instant;
 /**
  * How good the run is, and how far at most from the best possible.
  *
- * @param lateMinutes weighted minutes late, over all routes
+ * @param lateMinutes minutes late, summed over the routes
  * @param finish when the last step ends
  * @param lowerBoundFinish no run of these batches ends earlier
  * @param gapPercent finish over bound, minus one, of the span from the first possible start

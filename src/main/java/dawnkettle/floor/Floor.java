@@ -78,11 +78,16 @@ final class Floor {
         return setups[station][family[operation]][family[operation]];
     }
 
-    private int[] stationsOf(String stage) {
+    int[] stationsOf(String stage) {
         var all = day.stations();
         return IntStream.range(0, all.size())
                 .filter(station -> all.get(station).stage().equals(stage))
                 .toArray();
+    }
+
+    /** What an operation takes of a station of its stage: a place, or its load. */
+    long unitsAt(int operation, int station) {
+        return day.stations().get(station).isShared() ? loads[operation] : 1;
     }
 
     /** People of overlapping windows add up. */

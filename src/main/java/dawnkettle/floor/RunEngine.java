@@ -34,7 +34,7 @@ public final class RunEngine {
                 written.unplaced(),
                 Tally.score(engine.sequence.grave, engine.sequence.mild),
                 first,
-                new Bound(0, 0, ""),
+                Bounds.of(floor),
                 allowance.spent(),
                 allowance.stoppedEarly());
     }

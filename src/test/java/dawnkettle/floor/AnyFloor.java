@@ -56,7 +56,7 @@ final class AnyFloor {
     }
 
     private static Arbitrary<List<Hands>> hands() {
-        var halves = Arbitraries.integers().between(1, 6);
+        var halves = Arbitraries.integers().between(3, 8);
         return Combinators.combine(halves, halves, windows()).as((many, more, windows) -> {
             var hands = new ArrayList<Hands>();
             windows.forEach(window -> hands.add(new Hands(window, hands.isEmpty() ? many : more)));
@@ -75,7 +75,7 @@ final class AnyFloor {
                         Arbitraries.integers().between(0, 25))
                 .as(Changeover::new)
                 .list()
-                .ofMaxSize(6);
+                .ofMaxSize(12);
     }
 
     private static Arbitrary<List<Due>> dues() {

@@ -46,6 +46,19 @@ class RunEngineProperties {
         assertThat(RunCheck.broken(later, revision)).isEmpty();
     }
 
+    @Property(tries = 3000)
+    void no_run_beats_the_bound(@ForAll("days") FloorDay day, @ForAll @IntRange(max = 200) int minute) {
+        assertNotBeaten(RunEngine.run(day, SMALL));
+        assertNotBeaten(RunEngine.run(AnyFloor.later(day, RunEngine.run(day, SMALL), minute), SMALL));
+    }
+
+    private static void assertNotBeaten(Run run) {
+        if (!run.unplaced().isEmpty()) return;
+        assertThat(run.bound().finish()).isLessThanOrEqualTo(run.score().finish());
+        assertThat(run.bound().weightedLateness())
+                .isLessThanOrEqualTo(run.score().weightedLateness());
+    }
+
     @Property(tries = 300)
     void an_order_laid_piece_by_piece_stands_as_one_laid_at_once(@ForAll("days") FloorDay day, @ForAll Random random) {
         var floor = new Floor(day);

@@ -1,0 +1,116 @@
+package dawnkettle.floor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+/** The core on flow shops whose best finish is published: one place a stage, no waits bounded, no hands. */
+class PublishedFlowShopTest {
+    private static final int[][] JOHNSON = {{5, 1, 9, 3, 10}, {2, 6, 7, 8, 4}};
+
+    /** Two-machine rule of S. M. Johnson 1954; the five jobs are a textbook example from memory, all 120 orders tried here. */
+    @Test
+    void two_stages_end_as_early_as_the_best_of_all_orders() {
+        int best = bestOfAllOrders(new ArrayList<>(), JOHNSON);
+        Run run = RunEngine.run(shop(JOHNSON), new Budget(500, 1, 60_000));
+        assertThat(best).isEqualTo(30);
+        assertThat(run.score().finish()).isEqualTo(best);
+        assertThat(RunCheck.broken(shop(JOHNSON), run)).isEmpty();
+    }
+
+    private static int bestOfAllOrders(List<Integer> order, int[][] minutes) {
+        if (order.size() == minutes[0].length) return finish(order, minutes);
+        int best = Integer.MAX_VALUE;
+        for (int job = 0; job < minutes[0].length; job++) {
+            if (order.contains(job)) continue;
+            order.add(job);
+            best = Math.min(best, bestOfAllOrders(order, minutes));
+            order.remove(order.size() - 1);
+        }
+        return best;
+    }
+
+    private static int finish(List<Integer> order, int[][] minutes) {
+        int[] free = new int[minutes.length];
+        for (int job : order)
+            for (int stage = 0; stage < minutes.length; stage++)
+                free[stage] = Math.max(free[stage], stage == 0 ? 0 : free[stage - 1]) + minutes[stage][job];
+        return free[minutes.length - 1];
+    }
+
+    /** E. Taillard, Benchmarks for basic scheduling problems, EJOR 64 (1993): rows 1 and 5 of ta001 as printed in public copies. */
+    @Test
+    void the_published_generator_draws_the_published_rows() {
+        int[][] minutes = taillard(873_654_221, 20, 5);
+        assertThat(minutes[0])
+                .containsExactly(54, 83, 15, 71, 77, 36, 53, 38, 27, 87, 76, 91, 14, 29, 12, 77, 32, 87, 68, 94);
+        assertThat(minutes[4])
+                .containsExactly(58, 56, 20, 85, 53, 35, 53, 41, 69, 13, 86, 72, 8, 49, 47, 87, 58, 18, 68, 28);
+    }
+
+    /** Best known finish of ta001: 1278; lower bound in the same paper: 1232. */
+    @Test
+    void the_first_published_flow_shop_reaches_its_published_finish() {
+        FloorDay day = shop(taillard(873_654_221, 20, 5));
+        Run run = RunEngine.run(day, new Budget(40_000, 1, 60_000));
+        assertThat(RunCheck.broken(day, run)).isEmpty();
+        assertThat(run.score().finish()).isEqualTo(1278);
+        assertThat(run.bound().finish()).isBetween(1232, 1278);
+    }
+
+    /** Published lower bounds of the ten 20 x 5 flow shops (same paper; each is a bound of one machine). */
+    @Test
+    void no_bound_is_below_the_published_one_machine_bound() {
+        int[] seeds = {
+            873654221,
+            379008056,
+            1866992158,
+            216771124,
+            495070989,
+            402959317,
+            1369363414,
+            2021925980,
+            573109518,
+            88325120
+        };
+        int[] published = {1232, 1290, 1073, 1268, 1198, 1180, 1226, 1170, 1206, 1082};
+        int[] best = {1278, 1359, 1081, 1293, 1235, 1195, 1234, 1206, 1230, 1108};
+        for (int number = 0; number < seeds.length; number++)
+            assertThat(Bounds.of(shop(taillard(seeds[number], 20, 5))).finish())
+                    .isBetween(published[number], best[number]);
+    }
+
+    /** Minutes by machine and job: Taillard's linear congruential generator, a = 16807, m = 2^31 - 1, by Schrage's split. */
+    private static int[][] taillard(long seed, int jobs, int machines) {
+        var minutes = new int[machines][jobs];
+        long drawn = seed;
+        for (int[] machine : minutes)
+            for (int job = 0; job < jobs; job++) {
+                drawn = 16807 * (drawn % 127773) - drawn / 127773 * 2836;
+                if (drawn < 0) drawn += Integer.MAX_VALUE;
+                machine[job] = 1 + (int) ((double) drawn / Integer.MAX_VALUE * 99);
+            }
+        return minutes;
+    }
+
+    private static FloorDay shop(int[][] minutes) {
+        int horizon = 5_000;
+        var stations = IntStream.range(0, minutes.length)
+                .mapToObj(stage -> new Station("m" + stage, "m" + stage, 1, 0, List.of(new Window(0, horizon))))
+                .toList();
+        var jobs = IntStream.range(0, minutes[0].length)
+                .mapToObj(job -> job(job, minutes))
+                .toList();
+        return new FloorDay(stations, List.of(), List.of(), List.of(), jobs, horizon);
+    }
+
+    private static Job job(int number, int[][] minutes) {
+        var steps = IntStream.range(0, minutes.length)
+                .mapToObj(stage -> new Operation("m" + stage, minutes[stage][number], 0, Operation.ANY_WAIT, 0))
+                .toList();
+        return new Job("J" + number, "", 0, Integer.MAX_VALUE, steps, List.of(), List.of(), List.of());
+    }
+}

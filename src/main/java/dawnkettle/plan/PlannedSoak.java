@@ -8,6 +8,7 @@ import java.util.List;
 /**
  * One tub of soaking beans.
  *
+ * @param soakGroup what recipes may be ground from it
  * @param beanLots lots of beans in it, one or at most two
  * @param waterTemperature at filling
  * @param room temperature of the room that was counted with
@@ -21,6 +22,7 @@ import java.util.List;
  */
 public record PlannedSoak(
         String tub,
+        String soakGroup,
         Mass beans,
         List<String> beanLots,
         Mass water,

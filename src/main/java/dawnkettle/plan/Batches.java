@@ -1,0 +1,229 @@
+package dawnkettle.plan;
+
+import dawnkettle.measure.Mass;
+import dawnkettle.measure.Money;
+import dawnkettle.shop.Material;
+import dawnkettle.shop.Product;
+import dawnkettle.shop.Recipe;
+import dawnkettle.shop.Shop;
+import dawnkettle.shop.Step;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Turns what is wanted into batches: sizes by {@link Kettles}, filled by {@link Filler}, made-from recipes first. */
+final class Batches {
+    /** More batches than this of one recipe no shop of this size makes in a day. */
+    static final int MOST_KETTLES = 60;
+
+    /** Packs do not divide a batch evenly; the sizes are raised until all fit, at most so often. */
+    private static final int ROUNDS = 8;
+
+    private static final long HALF_MINUTES_AN_HOUR = 120;
+
+    private final Shop shop;
+    private final Wants wants;
+    private final Limits limits;
+
+    /**
+     * What bounds the batches of a day.
+     *
+     * @param committed beans soaked already, by soak group
+     * @param most beans that can be had at all, by soak group
+     * @param slots batches of soaked beans that the stations have room for
+     * @param caps most batches by recipe, where a try has shown that there is no room for more, and why
+     */
+    record Limits(Map<String, Mass> committed, Map<String, Mass> most, int slots, Map<String, Integer> caps) {
+        int cap(Recipe recipe) {
+            return caps.getOrDefault(recipe.code(), MOST_KETTLES);
+        }
+    }
+
+    Batches(Shop shop, Wants wants, Limits limits) {
+        this.shop = shop;
+        this.wants = wants;
+        this.limits = limits;
+    }
+
+    List<Brew> make() {
+        Map<String, Mass> extra = new HashMap<>();
+        Map<String, List<Mass>> last = Map.of();
+        for (int round = 0; ; round++) {
+            wants.reopen();
+            Map<String, List<Brew>> brews = new LinkedHashMap<>();
+            Map<String, Mass> missing = new HashMap<>();
+            fill(brews, missing, extra);
+            Map<String, List<Mass>> sizes = sizes(brews);
+            if (missing.isEmpty() || sizes.equals(last) || round == ROUNDS) return all(brews);
+            last = sizes;
+            missing.forEach((recipe, mass) -> extra.merge(recipe, mass, Mass::plus));
+        }
+    }
+
+    private static Map<String, List<Mass>> sizes(Map<String, List<Brew>> brews) {
+        Map<String, List<Mass>> sizes = new HashMap<>();
+        brews.forEach((recipe, own) ->
+                sizes.put(recipe, own.stream().map(brew -> brew.size).toList()));
+        return sizes;
+    }
+
+    private List<Brew> all(Map<String, List<Brew>> brews) {
+        List<Brew> all = new ArrayList<>();
+        for (Recipe recipe : shop.recipes()) {
+            List<Brew> own = brews.getOrDefault(recipe.code(), List.of());
+            new Filler(own).packSurplus(productsOf(recipe));
+            all.addAll(own);
+        }
+        return all;
+    }
+
+    private List<Product> productsOf(Recipe recipe) {
+        return shop.products().stream()
+                .filter(product -> product.recipe().equals(recipe.code()))
+                .filter(product -> Wants.coolsTooSlowly(shop, product).isEmpty())
+                .toList();
+    }
+
+    private void fill(Map<String, List<Brew>> brews, Map<String, Mass> missing, Map<String, Mass> extra) {
+        for (Recipe recipe : madeFromOthers()) {
+            Kettles.Source source =
+                    new Kettles.Source(recipe.madeFrom().orElseThrow(), 100, Mass.ZERO, Mass.kilograms(100_000));
+            Kettles.Choice choice = Kettles.choose(List.of(need(recipe, brews, extra)), source, MOST_KETTLES);
+            choice.sizes().forEach((code, sizes) -> brews.put(code, brew(recipe, sizes)));
+            serve(recipe, brews, missing);
+        }
+        for (String group : groups()) chooseSoaked(group, brews, extra);
+        for (Recipe recipe : shop.recipes()) if (recipe.soakGroup().isPresent()) serve(recipe, brews, missing);
+    }
+
+    private void chooseSoaked(String group, Map<String, List<Brew>> brews, Map<String, Mass> extra) {
+        List<Kettles.Need> needs = shop.recipes().stream()
+                .filter(recipe -> recipe.soakGroup().filter(group::equals).isPresent())
+                .map(recipe -> need(recipe, brews, extra))
+                .toList();
+        Kettles.Source source = new Kettles.Source(
+                group,
+                beansPerKilogram(group),
+                limits.committed().getOrDefault(group, Mass.ZERO),
+                limits.most().getOrDefault(group, Mass.ZERO));
+        int used = (int) brews.values().stream()
+                .flatMap(List::stream)
+                .filter(Brew::isSoaked)
+                .count();
+        Kettles.choose(needs, source, Math.max(0, limits.slots() - used))
+                .sizes()
+                .forEach((code, sizes) -> brews.put(code, brew(shop.recipe(code), sizes)));
+    }
+
+    /** Recipes made from others, those farthest from the beans first. */
+    private List<Recipe> madeFromOthers() {
+        return shop.recipes().stream()
+                .filter(recipe -> recipe.madeFrom().isPresent())
+                .sorted(Comparator.comparingInt(this::depth).reversed())
+                .toList();
+    }
+
+    private int depth(Recipe recipe) {
+        return recipe.madeFrom().map(parent -> 1 + depth(shop.recipe(parent))).orElse(0);
+    }
+
+    private List<String> groups() {
+        return shop.recipes().stream()
+                .flatMap(recipe -> recipe.soakGroup().stream())
+                .distinct()
+                .toList();
+    }
+
+    private static List<Brew> brew(Recipe recipe, List<Mass> sizes) {
+        List<Brew> brews = new ArrayList<>();
+        for (Mass size : sizes) brews.add(new Brew(recipe.code() + "#" + (brews.size() + 1), recipe, size));
+        return brews;
+    }
+
+    private Kettles.Need need(Recipe recipe, Map<String, List<Brew>> brews, Map<String, Mass> extra) {
+        Mass lines = Mass.sum(wants.of(recipe).stream()
+                .map(line -> line.product.net().times(line.open()))
+                .toList());
+        Mass feeds =
+                Mass.sum(children(recipe, brews).stream().map(brew -> brew.size).toList());
+        return new Kettles.Need(
+                recipe,
+                lines.plus(feeds).plus(extra.getOrDefault(recipe.code(), Mass.ZERO)),
+                wants.likely(recipe),
+                pricePerKilogram(recipe),
+                wages(recipe).minor(),
+                limits.cap(recipe));
+    }
+
+    private List<Brew> children(Recipe recipe, Map<String, List<Brew>> brews) {
+        return brews.values().stream()
+                .flatMap(List::stream)
+                .filter(brew ->
+                        brew.recipe.madeFrom().filter(recipe.code()::equals).isPresent())
+                .toList();
+    }
+
+    private void serve(Recipe recipe, Map<String, List<Brew>> brews, Map<String, Mass> missing) {
+        List<Brew> own = brews.getOrDefault(recipe.code(), List.of());
+        Filler filler = new Filler(own);
+        Mass unfed = Mass.ZERO;
+        for (Brew child : children(recipe, brews)) unfed = unfed.plus(filler.feed(child));
+        List<OpenLine> lines = wants.of(recipe);
+        Mass before = declined(lines);
+        filler.serve(lines, whyShort(recipe));
+        Mass unserved = declined(lines).minus(before);
+        Mass gap = unfed.plus(unserved);
+        if (!gap.isZero()) missing.put(recipe.code(), gap);
+    }
+
+    private static Mass declined(List<OpenLine> lines) {
+        return Mass.sum(lines.stream()
+                .map(line -> line.product.net().times(line.declined()))
+                .toList());
+    }
+
+    private String whyShort(Recipe recipe) {
+        if (limits.caps().containsKey(recipe.code()))
+            return "the day has room for " + limits.cap(recipe) + " batches of " + recipe.name() + ", not for more";
+        if (limits.committed().containsKey(recipe.soakGroup().orElse("")))
+            return "no more beans were put to soak in time for " + recipe.name();
+        return "tubs, beans or cookers do not reach for more " + recipe.name();
+    }
+
+    private long beansPerKilogram(String group) {
+        return shop.materials().stream()
+                .filter(material -> material.kind() == Material.Kind.BEANS
+                        && material.soakGroup().equals(group))
+                .mapToLong(material -> material.price().minor() / Math.max(1, material.packSize()))
+                .findFirst()
+                .orElse(100);
+    }
+
+    private long pricePerKilogram(Recipe recipe) {
+        long own = shop.products().stream()
+                .filter(product -> product.recipe().equals(recipe.code()))
+                .mapToLong(product -> product.price().minor()
+                        * 1_000
+                        / Math.max(1, product.net().inGrams(RoundingMode.UP)))
+                .max()
+                .orElse(0);
+        return Math.max(own, 100);
+    }
+
+    private Money wages(Recipe recipe) {
+        long halfMinutes = 0;
+        for (Step step : recipe.steps()) halfMinutes += (long) step.minutes() * step.halfHands();
+        return shop.costs()
+                .hourlyWage()
+                .times(
+                        java.math.BigDecimal.valueOf(halfMinutes)
+                                .movePointLeft(2)
+                                .multiply(java.math.BigDecimal.valueOf(100))
+                                .divide(java.math.BigDecimal.valueOf(120), 6, RoundingMode.HALF_UP),
+                        RoundingMode.HALF_UP);
+    }
+}

@@ -1,0 +1,73 @@
+package dawnkettle.plan;
+
+import dawnkettle.measure.Mass;
+import dawnkettle.shop.Shop;
+import dawnkettle.stock.BeanLot;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Which lots of beans go into which tub, the oldest first; and a tub's row in the plan. */
+final class BeanLots {
+    /** Litres of water a kilogram of dry beans: three times its mass (engineering figure, from 2.3 at least). */
+    private static final int WATER_PER_BEANS = 3;
+
+    private final Shop shop;
+    private final Evening evening;
+    private final Map<BeanLot, Mass> left = new LinkedHashMap<>();
+
+    BeanLots(Shop shop, Evening evening) {
+        this.shop = shop;
+        this.evening = evening;
+        evening.larder().beans().forEach(lot -> left.put(lot, lot.left()));
+    }
+
+    /**
+     * A tub's row.
+     *
+     * @param batches ids of the batches ground from it
+     * @param firstGrind minute at which the first of them is ground
+     */
+    PlannedSoak planned(TubDraft tub, DayClock clock, List<String> batches, int firstGrind) {
+        List<String> lots = tub.beanLots.isEmpty() ? take(tub) : tub.beanLots;
+        Temperatures temperatures = evening.soakRoom().temperatures();
+        return new PlannedSoak(
+                tub.tub.code(),
+                tub.soakGroup,
+                tub.beans,
+                lots,
+                Mass.grams(tub.beans.times(WATER_PER_BEANS).inGrams(RoundingMode.UP)),
+                tub.water,
+                temperatures.room(),
+                temperatures.source(),
+                clock.instant(tub.fill),
+                clock.instant(tub.ready),
+                clock.instant(tub.latest),
+                SoakLaw.DEFAULT.equivalentMinutes(tub.water, temperatures.room(), tub.tub, firstGrind - tub.fill),
+                batches.isEmpty() && !tub.committed ? Mass.ZERO : tub.left(),
+                batches);
+    }
+
+    private List<String> take(TubDraft tub) {
+        List<String> lots = new ArrayList<>();
+        Mass wanted = tub.beans;
+        for (var lot : left.entrySet()) {
+            if (wanted.isZero()) break;
+            if (lot.getValue().isZero() || !serves(lot.getKey(), tub.soakGroup)) continue;
+            Mass taken = Mass.min(wanted, lot.getValue());
+            lot.setValue(lot.getValue().minus(taken));
+            wanted = wanted.minus(taken);
+            lots.add(lot.getKey().lot());
+        }
+        tub.beanLots.addAll(lots);
+        return lots;
+    }
+
+    private boolean serves(BeanLot lot, String soakGroup) {
+        return shop.findMaterial(lot.material())
+                .filter(material -> material.soakGroup().equals(soakGroup))
+                .isPresent();
+    }
+}

@@ -1,0 +1,89 @@
+package dawnkettle.plan;
+
+import dawnkettle.measure.Mass;
+import dawnkettle.shop.Product;
+import dawnkettle.shop.Recipe;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** A batch while the plan is being made. */
+final class Brew {
+    final String name;
+    final Recipe recipe;
+    /** Dry beans, or the mass of what it is made from. */
+    final Mass size;
+
+    final Map<Product, Integer> packs = new LinkedHashMap<>();
+    final List<Feeding> feeds = new ArrayList<>();
+    final List<Brew> parents = new ArrayList<>();
+    final Set<String> dues = new TreeSet<>();
+    final List<TubDraft.Share> soaks = new ArrayList<>();
+    private Mass room;
+
+    /** Mass that goes into another batch. */
+    record Feeding(Brew child, Mass mass) {}
+
+    Brew(String name, Recipe recipe, Mass size) {
+        this.name = name;
+        this.recipe = recipe;
+        this.size = size;
+        this.room = usable(recipe, size);
+    }
+
+    boolean isSoaked() {
+        return recipe.soakGroup().isPresent();
+    }
+
+    Mass expected() {
+        return expected(recipe, size);
+    }
+
+    Mass room() {
+        return room;
+    }
+
+    /** Fills as many of {@code wanted} packs as there is room for, and says how many. */
+    int fill(Product product, int wanted) {
+        int fits = (int) Math.min(wanted, room.dividedBy(product.net()));
+        if (fits == 0) return 0;
+        packs.merge(product, fits, Integer::sum);
+        room = room.minus(product.net().times(fits));
+        return fits;
+    }
+
+    /** Gives as much of {@code wanted} as there is room for to {@code child}, and says how much. */
+    Mass feed(Brew child, Mass wanted) {
+        Mass given = Mass.min(wanted, room);
+        if (given.isZero()) return given;
+        feeds.add(new Feeding(child, given));
+        child.parents.add(this);
+        dues.addAll(child.dues);
+        room = room.minus(given);
+        return given;
+    }
+
+    /** Trim loss and what is too little for another pack. */
+    Mass trim() {
+        Mass out = Mass.ZERO;
+        for (var filled : packs.entrySet()) out = out.plus(filled.getKey().net().times(filled.getValue()));
+        for (Feeding feeding : feeds) out = out.plus(feeding.mass());
+        return expected().minus(out);
+    }
+
+    /** Mass of product before trimming, in whole grams. */
+    static Mass expected(Recipe recipe, Mass size) {
+        return Mass.grams(size.times(recipe.yield().mean(), RoundingMode.DOWN).inGrams(RoundingMode.DOWN));
+    }
+
+    /** Mass of product that can be packed or passed on, in whole grams. */
+    static Mass usable(Recipe recipe, Mass size) {
+        return Mass.grams(expected(recipe, size)
+                .times(recipe.yield().trim().rest(), RoundingMode.DOWN)
+                .inGrams(RoundingMode.DOWN));
+    }
+}

@@ -1,0 +1,79 @@
+package dawnkettle.plan;
+
+import dawnkettle.measure.Mass;
+import dawnkettle.shop.Product;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Fills the batches of one recipe: what other batches are made of first, then the lines of the book, then stock. */
+final class Filler {
+    private static final Comparator<OpenLine> FIRST_SERVED = Comparator.comparingInt((OpenLine line) -> line.priority)
+            .thenComparingInt(line -> line.dueMinute)
+            .thenComparing(line -> line.line
+                    .map(book -> book.order().text() + "/" + book.line())
+                    .orElse("~"))
+            .thenComparing(line -> line.product.code());
+
+    private static final Comparator<OpenLine> FIRST_DUE = Comparator.comparingInt((OpenLine line) -> line.dueMinute)
+            .thenComparing(line -> line.due)
+            .thenComparing(FIRST_SERVED);
+
+    private final List<Brew> brews;
+
+    /** @param brews of one recipe, the one to be made first first */
+    Filler(List<Brew> brews) {
+        this.brews = brews;
+    }
+
+    /** Feeds {@code child}; what is missing is left out and said. */
+    Mass feed(Brew child) {
+        Mass wanted = child.size;
+        Optional<Brew> whole = brews.stream()
+                .filter(brew -> brew.room().compareTo(child.size) >= 0)
+                .findFirst();
+        if (whole.isPresent()) return wanted.minus(whole.get().feed(child, wanted));
+        for (Brew brew : brews) wanted = wanted.minus(brew.feed(child, wanted));
+        return wanted;
+    }
+
+    /** Gives the lines their packs, those due first from the first batches; declines what there is no room for. */
+    void serve(List<OpenLine> lines, String whyShort) {
+        FairShares.cut(lines, roomFor(lines), whyShort);
+        for (OpenLine line : lines.stream().sorted(FIRST_DUE).toList()) serve(line);
+        for (OpenLine line : lines) line.decline(line.open(), whyShort);
+    }
+
+    private Mass roomFor(List<OpenLine> lines) {
+        return lines.isEmpty()
+                ? Mass.ZERO
+                : Mass.sum(brews.stream().map(Brew::room).toList());
+    }
+
+    private void serve(OpenLine line) {
+        Mass whole = line.product.net().times(line.open());
+        Optional<Brew> one =
+                brews.stream().filter(brew -> brew.room().compareTo(whole) >= 0).findFirst();
+        if (one.isPresent()) give(one.get(), line);
+        else for (Brew brew : brews) give(brew, line);
+    }
+
+    private static void give(Brew brew, OpenLine line) {
+        if (line.open() == 0) return;
+        int packs = brew.fill(line.product, line.open());
+        if (packs == 0) return;
+        line.gifts.add(new OpenLine.Gift(Optional.empty(), Optional.of(brew), packs));
+        if (!line.due.isEmpty()) brew.dues.add(line.due);
+    }
+
+    /** Packs what is left into the product that keeps longest (of these the smallest pack), to lie in stock. */
+    void packSurplus(List<Product> products) {
+        List<Product> order = new ArrayList<>(products);
+        order.sort(Comparator.comparingInt((Product product) ->
+                        product.keeping().leastDaysLeft() - product.keeping().shelfLifeDays())
+                .thenComparing(Product::net)
+                .thenComparing(Product::code));
+        for (Brew brew : brews) for (Product product : order) brew.fill(product, Integer.MAX_VALUE);
+    }
+}

@@ -1,0 +1,86 @@
+package dawnkettle.plan;
+
+import dawnkettle.measure.Mass;
+import java.math.RoundingMode;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** What the crew and the owner should know of a plan, in the shop's words. */
+final class Remarks {
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+
+    private final Evening evening;
+    private final DayClock clock;
+    private final Names names;
+
+    Remarks(Evening evening, DayClock clock, Names names) {
+        this.evening = evening;
+        this.clock = clock;
+        this.names = names;
+    }
+
+    List<String> advice(Attempt.Outcome outcome, List<PlannedRoute> routes) {
+        List<String> advice = new ArrayList<>();
+        int late = routes.stream().mapToInt(PlannedRoute::lateMinutes).max().orElse(0);
+        if (late > 0)
+            advice.add("To be in time the day would have to begin about " + late
+                    + " minutes earlier, or the van wait; what else was tried stands in the run's order.");
+        if (outcome.run().bound().weightedLateness() > 0)
+            advice.add("No order of these batches is in time for every van (proved; tightest: "
+                    + outcome.run().bound().binding() + ").");
+        return advice;
+    }
+
+    List<String> warnings(Attempt.Outcome outcome, List<PlannedRoute> routes, Wants wants) {
+        List<String> warnings = new ArrayList<>();
+        for (PlannedRoute route : routes)
+            if (route.lateMinutes() > 0)
+                warnings.add("Van " + route.route() + " is packed " + route.lateMinutes() + " min late, at "
+                        + TIME.format(route.packedBy().atZone(clock.zone())) + ".");
+        outcome.tubs().forEach(tub -> ofTub(tub, outcome, warnings));
+        for (Brew brew : outcome.brews()) ofAllergens(brew, warnings);
+        if (evening.larder().beans().isEmpty() && !outcome.tubs().isEmpty())
+            warnings.add("No beans are booked in: write the bean lot of each tub on the soak sheet by hand.");
+        return warnings;
+    }
+
+    private void ofTub(TubDraft tub, Attempt.Outcome outcome, List<String> warnings) {
+        String code = "Tub " + tub.tub.code();
+        if (!tub.left().isZero())
+            warnings.add(
+                    code + ": " + kilograms(tub.left())
+                            + " kg of soaked beans are left over. Drain, chill to 5 °C or below and use within the day, or throw away.");
+        if (tub.latest - tub.ready < SoakLaw.NARROWEST_WINDOW_MINUTES)
+            warnings.add(code + " is ready at " + time(tub.ready) + " and over-soaked at " + time(tub.latest)
+                    + ": less than two hours. Look at it early.");
+        if (tub.water.compareTo(evening.soakRoom().temperatures().tap()) > 0)
+            warnings.add(
+                    code + " is filled with water of " + tub.water + ", warmer than the tap, to be ready in time.");
+        if (tub.beanLots.size() > 1)
+            warnings.add(code + " holds " + tub.beanLots.size() + " lots of beans; its batches carry all of them.");
+        outcomeChecks(tub, outcome, warnings);
+    }
+
+    private void outcomeChecks(TubDraft tub, Attempt.Outcome outcome, List<String> warnings) {
+        int last = tub.brews.stream().mapToInt(outcome::start).max().orElse(tub.ready);
+        if (tub.latest - last < 15 && !tub.brews.isEmpty())
+            warnings.add("Tub " + tub.tub.code() + ": its last batch is ground " + (tub.latest - last)
+                    + " min before the beans are over-soaked.");
+    }
+
+    private void ofAllergens(Brew brew, List<String> warnings) {
+        if (brew.recipe.allergens().size() > 1)
+            warnings.add(names.id(brew) + " " + brew.recipe.name()
+                    + " holds another allergen besides soy: wash before the next recipe, and keep its labels apart.");
+    }
+
+    private String time(int minute) {
+        return TIME.format(clock.instant(minute).atZone(clock.zone()));
+    }
+
+    private static String kilograms(Mass mass) {
+        return mass.inKilograms(1, RoundingMode.HALF_UP).toPlainString();
+    }
+}

@@ -4,6 +4,7 @@ import dawnkettle.floor.Budget;
 import dawnkettle.floor.FloorDay;
 import dawnkettle.floor.Placement;
 import dawnkettle.floor.Run;
+import dawnkettle.floor.RunCheck;
 import dawnkettle.floor.RunEngine;
 import dawnkettle.plan.FloorOfDay.GrindWindow;
 import dawnkettle.shop.Shop;
@@ -26,13 +27,23 @@ final class Attempt {
     private final FloorOfDay floor;
     private final Supplier<Soaking> soaking;
     private final TubTimes times;
+    private final Map<String, List<Placement>> fixed;
 
     Attempt(Shop shop, FloorOfDay floor, Supplier<Soaking> soaking, TubTimes times) {
+        this(shop, floor, new Bench(soaking, times), Map.of());
+    }
+
+    /** @param fixed steps that are not moved, by the batch's name */
+    Attempt(Shop shop, FloorOfDay floor, Bench bench, Map<String, List<Placement>> fixed) {
         this.shop = shop;
         this.floor = floor;
-        this.soaking = soaking;
-        this.times = times;
+        this.soaking = bench.soaking();
+        this.times = bench.times();
+        this.fixed = fixed;
     }
+
+    /** Where soaks are tried out: the tubs as they stand, afresh for each try, and the times at which they can be filled. */
+    record Bench(Supplier<Soaking> soaking, TubTimes times) {}
 
     /**
      * A run with its tubs.
@@ -85,10 +96,10 @@ final class Attempt {
 
     /** Lays the tubs by the order of the last run, and runs again with what they allow. */
     private Outcome soak(Outcome last, Map<String, Van> vans, Budget budget) {
-        last.brews().forEach(brew -> brew.soaks.clear());
+        last.brews().stream().filter(brew -> !brew.isKept()).forEach(brew -> brew.soaks.clear());
         Soaking tubs = soaking.get();
         List<Soaking.Grind> grinds = last.brews().stream()
-                .filter(Brew::isSoaked)
+                .filter(brew -> brew.isSoaked() && !brew.isKept())
                 .map(brew -> new Soaking.Grind(brew, last.start(brew)))
                 .sorted(Comparator.comparingInt(Soaking.Grind::minute).thenComparing(grind -> grind.brew().name))
                 .toList();
@@ -125,12 +136,14 @@ final class Attempt {
             Map<String, Van> vans,
             Budget budget) {
         List<Brew> whole = withParents(brews);
-        FloorDay day = floor.of(whole, windows, vans.values(), Map.of());
+        FloorDay day = floor.of(whole, windows, vans.values(), fixed);
         Run run = RunEngine.run(day, budget);
+        List<String> broken = RunCheck.broken(day, run);
+        if (!broken.isEmpty()) throw new IllegalStateException("the run breaks a rule of the floor: " + broken);
         Set<Brew> failed = new LinkedHashSet<>();
         for (Brew brew : brews) {
             if (!whole.contains(brew) || run.unplaced().contains(brew.name)) failed.add(brew);
-            else if (isLate(brew, windows, run)) failed.add(brew);
+            else if (!fixed.containsKey(brew.name) && isLate(brew, windows, run)) failed.add(brew);
         }
         return new Outcome(brews, tubs, day, run, failed, run.decodes());
     }

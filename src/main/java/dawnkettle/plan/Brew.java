@@ -23,6 +23,8 @@ final class Brew {
     final List<Brew> parents = new ArrayList<>();
     final Set<String> dues = new TreeSet<>();
     final List<TubDraft.Share> soaks = new ArrayList<>();
+    private final Mass expected;
+    private final boolean kept;
     private Mass room;
 
     /** Mass that goes into another batch. */
@@ -32,7 +34,24 @@ final class Brew {
         this.name = name;
         this.recipe = recipe;
         this.size = size;
+        this.expected = expected(recipe, size);
         this.room = usable(recipe, size);
+        this.kept = false;
+    }
+
+    /** A batch of the plan before, with the mass that was expected of it then. */
+    Brew(PlannedBatch before, Recipe recipe, Mass size) {
+        this.name = before.id();
+        this.recipe = recipe;
+        this.size = size;
+        this.expected = before.expected();
+        this.room = wholeGrams(expected.times(recipe.yield().trim().rest(), RoundingMode.DOWN));
+        this.kept = true;
+    }
+
+    /** Whether it stood in the plan before: it keeps its beans, its tub and its lot. */
+    boolean isKept() {
+        return kept;
     }
 
     boolean isSoaked() {
@@ -40,7 +59,7 @@ final class Brew {
     }
 
     Mass expected() {
-        return expected(recipe, size);
+        return expected;
     }
 
     Mass room() {
@@ -54,6 +73,12 @@ final class Brew {
         packs.merge(product, fits, Integer::sum);
         room = room.minus(product.net().times(fits));
         return fits;
+    }
+
+    /** Takes packs out again. */
+    void empty(Product product, int fewer) {
+        packs.merge(product, -fewer, Integer::sum);
+        room = room.plus(product.net().times(fewer));
     }
 
     /** Gives as much of {@code wanted} as there is room for to {@code child}, and says how much. */
@@ -77,13 +102,15 @@ final class Brew {
 
     /** Mass of product before trimming, in whole grams. */
     static Mass expected(Recipe recipe, Mass size) {
-        return Mass.grams(size.times(recipe.yield().mean(), RoundingMode.DOWN).inGrams(RoundingMode.DOWN));
+        return wholeGrams(size.times(recipe.yield().mean(), RoundingMode.DOWN));
     }
 
     /** Mass of product that can be packed or passed on, in whole grams. */
     static Mass usable(Recipe recipe, Mass size) {
-        return Mass.grams(expected(recipe, size)
-                .times(recipe.yield().trim().rest(), RoundingMode.DOWN)
-                .inGrams(RoundingMode.DOWN));
+        return wholeGrams(expected(recipe, size).times(recipe.yield().trim().rest(), RoundingMode.DOWN));
+    }
+
+    private static Mass wholeGrams(Mass mass) {
+        return Mass.grams(mass.inGrams(RoundingMode.DOWN));
     }
 }

@@ -1,5 +1,6 @@
 package dawnkettle.plan;
 
+import dawnkettle.plan.Heading.Frozen;
 import dawnkettle.shop.Product;
 import dawnkettle.stock.LotCode;
 import java.time.LocalDate;
@@ -13,11 +14,11 @@ import java.util.Optional;
  */
 final class Cases {
     private final List<OpenLine> lines;
-    private final Optional<DayPlan> before;
+    private final Evening.Committed committed;
 
-    Cases(List<OpenLine> lines, Optional<DayPlan> before) {
+    Cases(List<OpenLine> lines, Evening.Committed committed) {
         this.lines = lines;
-        this.before = before;
+        this.committed = committed;
     }
 
     /** Whole cases and the packs in each part case. */
@@ -48,18 +49,13 @@ final class Cases {
     }
 
     private Optional<PlannedLabel> labelled(LotCode lot, Product product) {
-        return before.filter(plan -> plan.heading() != null && frozen.contains(lot.text()))
+        if (!committed.has(Frozen.Kind.LOT_LABELLED, lot.text())) return Optional.empty();
+        return committed
+                .before()
                 .flatMap(plan -> plan.labels().stream()
                         .filter(label ->
                                 label.lot().equals(lot) && label.product().equals(product.code()))
                         .findFirst());
-    }
-
-    private final List<String> frozen = new ArrayList<>();
-
-    /** Keeps the cases of a lot that is labelled. */
-    void keep(String lot) {
-        frozen.add(lot);
     }
 
     PlannedBatch.Filled filled(Brew brew, Product product, int packs, LotCode lot) {

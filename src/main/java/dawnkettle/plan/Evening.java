@@ -86,5 +86,11 @@ public record Evening(
         public Committed {
             frozen = List.copyOf(frozen);
         }
+
+        /** Whether a fact of {@code kind} is known of {@code id}. */
+        boolean has(Frozen.Kind kind, String id) {
+            return frozen.stream()
+                    .anyMatch(fact -> fact.kind() == kind && fact.id().equals(id));
+        }
     }
 }

@@ -52,7 +52,7 @@ final class FairCopy {
                 .toList();
         names.name(brews, clock.day());
         Answers answers = new Answers(wants.lines, names::lot, this::packDate);
-        Cases cases = new Cases(wants.lines, evening.committed().before());
+        Cases cases = new Cases(wants.lines, evening.committed());
         List<PlannedRoute> routes = routes(wants);
         Remarks remarks = new Remarks(evening, clock, names);
         return new DayPlan(
@@ -90,7 +90,9 @@ final class FairCopy {
         Mass beans = brew.isSoaked() ? brew.size : Mass.ZERO;
         Mass water = wholeGrams(beans.times(brew.recipe.water(), RoundingMode.HALF_UP));
         List<PlannedBatch.Filled> filled = new ArrayList<>();
-        brew.packs.forEach((product, packs) -> filled.add(cases.filled(brew, product, packs, names.lot(brew))));
+        brew.packs.forEach((product, packs) -> {
+            if (packs > 0) filled.add(cases.filled(brew, product, packs, names.lot(brew)));
+        });
         return new PlannedBatch(
                 names.id(brew),
                 names.lot(brew),

@@ -45,6 +45,11 @@ final class Filler {
         for (OpenLine line : lines) line.decline(line.open(), whyShort);
     }
 
+    /** Gives the lines what there is room for, and declines nothing. */
+    void serveWhatFits(List<OpenLine> lines) {
+        for (OpenLine line : lines.stream().sorted(FIRST_SERVED).toList()) serve(line);
+    }
+
     private Mass roomFor(List<OpenLine> lines) {
         return lines.isEmpty()
                 ? Mass.ZERO

@@ -80,9 +80,9 @@ final class OpenLine {
         if (reason.isEmpty()) reason = why;
     }
 
-    /** Forgets what today's batches gave and what was declined for want of them; keeps stock and what {@code kept} says. */
+    /** Forgets what new batches gave and what was declined for want of them; keeps stock, kept batches and refusals. */
     void reopen() {
-        gifts.removeIf(gift -> gift.brew().isPresent());
+        gifts.removeIf(gift -> gift.brew().filter(brew -> !brew.isKept()).isPresent());
         declined = refused;
         if (refused == 0) reason = "";
     }

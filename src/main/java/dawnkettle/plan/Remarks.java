@@ -40,7 +40,10 @@ final class Remarks {
                 warnings.add("Van " + route.route() + " is packed " + route.lateMinutes() + " min late, at "
                         + TIME.format(route.packedBy().atZone(clock.zone())) + ".");
         outcome.tubs().forEach(tub -> ofTub(tub, outcome, warnings));
-        for (Brew brew : outcome.brews()) ofAllergens(brew, warnings);
+        for (Brew brew : outcome.brews()) {
+            ofSoak(brew, outcome.start(brew), warnings);
+            ofAllergens(brew, warnings);
+        }
         if (evening.larder().beans().isEmpty() && !outcome.tubs().isEmpty())
             warnings.add("No beans are booked in: write the bean lot of each tub on the soak sheet by hand.");
         return warnings;
@@ -68,6 +71,20 @@ final class Remarks {
         if (tub.latest - last < 15 && !tub.brews.isEmpty())
             warnings.add("Tub " + tub.tub.code() + ": its last batch is ground " + (tub.latest - last)
                     + " min before the beans are over-soaked.");
+    }
+
+    /** Only a batch that is not moved any more can be ground outside its beans' hours. */
+    private void ofSoak(Brew brew, int grind, List<String> warnings) {
+        for (TubDraft.Share share : brew.soaks) {
+            TubDraft tub = share.tub();
+            if (grind < tub.ready)
+                warnings.add(names.id(brew) + " is ground at " + time(grind) + " but tub " + tub.tub.code()
+                        + " is ready at " + time(tub.ready) + ": look at the beans before grinding.");
+            if (grind > tub.latest)
+                warnings.add(names.id(brew) + " is ground at " + time(grind) + " but tub " + tub.tub.code()
+                        + " is over-soaked at " + time(tub.latest)
+                        + ": smell and look, throw away what is sour or slimy.");
+        }
     }
 
     private void ofAllergens(Brew brew, List<String> warnings) {

@@ -1,11 +1,262 @@
 package dawnkettle.plan;
 
+import dawnkettle.floor.Placement;
+import dawnkettle.measure.Mass;
+import dawnkettle.plan.Heading.Frozen;
+import dawnkettle.shop.Product;
+import dawnkettle.shop.Recipe;
 import dawnkettle.shop.Shop;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
 
+/**
+ * A plan that starts from the one before it. Batches keep their beans, tub, lot and, unless a soak moves, their minutes;
+ * what is labelled, started or about to start within the freeze is not touched. Lines that changed are served from what
+ * is free, then from batches added at the end.
+ */
 final class Revision {
-    Revision(Shop shop, Evening evening, DayClock clock, TubTimes times) {}
+    /** What starts within this is not moved any more: people are walking to it. */
+    private static final int FREEZE_MINUTES = 60;
+
+    private final Shop shop;
+    private final Evening evening;
+    private final DayClock clock;
+    private final TubTimes times;
+    private final DayPlan before;
+    private final Map<String, Brew> kept = new LinkedHashMap<>();
+
+    Revision(Shop shop, Evening evening, DayClock clock, TubTimes times) {
+        this.shop = shop;
+        this.before = evening.committed().before().orElseThrow();
+        this.evening = withStockOf(evening, before);
+        this.clock = clock;
+        this.times = times;
+    }
+
+    /** Stock as it was before this day's plan promised any of it. */
+    private static Evening withStockOf(Evening evening, DayPlan before) {
+        return new Evening(
+                evening.book(),
+                evening.outlook(),
+                new Evening.Larder(before.stock(), evening.larder().beans()),
+                evening.soakRoom(),
+                evening.committed(),
+                evening.now(),
+                evening.budget());
+    }
 
     DayPlan plan() {
-        throw new IllegalStateException();
+        Set<String> lost = new LinkedHashSet<>();
+        while (true) {
+            Wants wants = new Wants(shop, evening, clock);
+            refuseGone(wants);
+            rebuild(lost);
+            giveAsBefore(wants);
+            reuse(wants);
+            for (OpenLine line : wants.lines)
+                if (line.line.isEmpty()) line.refuse("no batch is added for what may still come");
+            List<Brew> more = new Batches(shop, wants, limits()).make();
+            Attempt.Outcome outcome = run(wants, more);
+            Set<String> failed = new LinkedHashSet<>();
+            outcome.failed().stream().filter(Brew::isKept).forEach(brew -> failed.add(brew.name));
+            if (!failed.isEmpty()) {
+                lost.addAll(failed);
+                continue;
+            }
+            if (!outcome.failed().isEmpty()) outcome = withoutNew(wants);
+            return write(wants, outcome);
+        }
+    }
+
+    private void refuseGone(Wants wants) {
+        for (OpenLine line : wants.lines)
+            if (line.line.isPresent() && evening.committed().has(Frozen.Kind.ROUTE_GONE, line.due) && !hadBefore(line))
+                line.refuse("van " + line.line.get().route() + " has gone");
+    }
+
+    private boolean hadBefore(OpenLine line) {
+        return before.allocation().stream().anyMatch(one -> isFor(one, line));
+    }
+
+    private static boolean isFor(Allocation one, OpenLine line) {
+        return line.line
+                .filter(book -> book.order().equals(one.order()) && book.line() == one.line())
+                .isPresent();
+    }
+
+    private void rebuild(Set<String> lost) {
+        kept.clear();
+        for (PlannedBatch batch : before.batches()) {
+            if (lost.contains(batch.id())) continue;
+            Recipe recipe = shop.recipe(batch.recipe());
+            Brew brew = new Brew(batch, recipe, recipe.soakGroup().isPresent() ? batch.beans() : fedWith(batch));
+            batch.packs().forEach(filled -> brew.fill(shop.product(filled.product()), filled.packs()));
+            kept.put(batch.id(), brew);
+        }
+        for (PlannedBatch batch : before.batches())
+            for (PlannedBatch.Feed feed : batch.feeds())
+                if (kept.containsKey(batch.id()) && kept.containsKey(feed.batch()))
+                    kept.get(batch.id()).feed(kept.get(feed.batch()), feed.mass());
+    }
+
+    private Mass fedWith(PlannedBatch child) {
+        return Mass.sum(before.batches().stream()
+                .flatMap(batch -> batch.feeds().stream())
+                .filter(feed -> feed.batch().equals(child.id()))
+                .map(PlannedBatch.Feed::mass)
+                .toList());
+    }
+
+    /** A line keeps the lots that the sheet on the wall names for it, as far as it still wants them. */
+    private void giveAsBefore(Wants wants) {
+        for (Allocation one : before.allocation()) {
+            if (one.fromStock()) continue;
+            Brew brew = brewOf(one);
+            if (brew == null) continue;
+            wants.lines.stream().filter(line -> isFor(one, line)).forEach(line -> give(line, brew, one.packs()));
+        }
+    }
+
+    private Brew brewOf(Allocation one) {
+        return before.findBatch(one.lot()).map(batch -> kept.get(batch.id())).orElse(null);
+    }
+
+    private static void give(OpenLine line, Brew brew, int packs) {
+        int given = Math.min(packs, line.open());
+        if (given == 0) return;
+        line.gifts.add(new OpenLine.Gift(java.util.Optional.empty(), java.util.Optional.of(brew), given));
+        if (!line.due.isEmpty()) brew.dues.add(line.due);
+    }
+
+    /** What is free in batches whose packing lies ahead and whose labels are not printed may become another product. */
+    private void reuse(Wants wants) {
+        Map<String, List<Brew>> byRecipe = new HashMap<>();
+        for (Brew brew : kept.values()) {
+            if (!isOpen(brew)) continue;
+            for (Product product : List.copyOf(brew.packs.keySet())) brew.empty(product, free(brew, product, wants));
+            byRecipe.computeIfAbsent(brew.recipe.code(), code -> new ArrayList<>())
+                    .add(brew);
+        }
+        byRecipe.forEach((recipe, brews) -> new Filler(brews).serveWhatFits(wants.of(shop.recipe(recipe))));
+        byRecipe.forEach((recipe, brews) -> new Filler(brews)
+                .packSurplus(shop.products().stream()
+                        .filter(product -> product.recipe().equals(recipe))
+                        .filter(product -> Wants.coolsTooSlowly(shop, product).isEmpty())
+                        .toList()));
+    }
+
+    private int free(Brew brew, Product product, Wants wants) {
+        int given = wants.lines.stream()
+                .filter(line -> line.product.equals(product))
+                .flatMap(line -> line.gifts.stream())
+                .filter(gift -> gift.brew().filter(brew::equals).isPresent())
+                .mapToInt(OpenLine.Gift::packs)
+                .sum();
+        return brew.packs.get(product) - given;
+    }
+
+    private boolean isOpen(Brew brew) {
+        PlannedBatch batch = before.batch(brew.name);
+        if (evening.committed().has(Frozen.Kind.LOT_LABELLED, batch.lot().text())) return false;
+        List<PlannedOperation> steps = before.operationsOf(brew.name);
+        return steps.get(steps.size() - 1).start().isAfter(freeze());
+    }
+
+    private Instant freeze() {
+        return evening.now().plusSeconds(60L * FREEZE_MINUTES);
+    }
+
+    /** Beans left over in filled tubs, and what can still be put to soak. */
+    private Batches.Limits limits() {
+        Map<String, Mass> left = new HashMap<>();
+        Map<String, Mass> most = new HashMap<>();
+        Soaking tubs = soaking();
+        for (TubDraft tub : tubs.filled()) left.merge(tub.soakGroup, tub.left(), Mass::plus);
+        Mass free = Mass.sum(tubs.free().stream()
+                .filter(tub -> times.earliestReady(tub).isPresent())
+                .map(dawnkettle.shop.Tub::mostBeans)
+                .toList());
+        for (Recipe recipe : shop.recipes())
+            recipe.soakGroup()
+                    .ifPresent(group ->
+                            most.put(group, left.getOrDefault(group, Mass.ZERO).plus(free)));
+        return new Batches.Limits(Map.of(), most, Batches.MOST_KETTLES, Map.of());
+    }
+
+    private Soaking soaking() {
+        Map<String, Integer> freeFrom = new HashMap<>();
+        evening.soakRoom().occupied().forEach(tub -> freeFrom.put(tub.tub(), clock.minuteAtOrAfter(tub.until())));
+        Soaking soaking = new Soaking(shop.floor().tubs(), freeFrom, times);
+        before.soaks().forEach(soak -> soaking.commit(PlanDay.committed(shop, clock, times, soak)));
+        for (Brew brew : kept.values()) {
+            brew.soaks.clear();
+            before.batch(brew.name)
+                    .soaks()
+                    .forEach(from -> soaking.tub(from.tub()).pour(brew, from.beans()));
+        }
+        return soaking;
+    }
+
+    private Attempt.Outcome run(Wants wants, List<Brew> more) {
+        List<Brew> all = new ArrayList<>(kept.values());
+        all.addAll(more);
+        Map<String, List<Placement>> fixed = fixed();
+        Attempt.Bench bench = new Attempt.Bench(this::soaking, times);
+        return new Attempt(shop, new FloorOfDay(shop, clock), bench, fixed).of(all, wants.vans, evening.budget());
+    }
+
+    /** When new batches find no room, what they were for is declined and the rest stands as it was. */
+    private Attempt.Outcome withoutNew(Wants wants) {
+        wants.reopen();
+        wants.lines.forEach(line -> line.decline(line.open(), "it came too late for another batch"));
+        return run(wants, List.of());
+    }
+
+    private Map<String, List<Placement>> fixed() {
+        boolean soaksHold = soaksHold();
+        Map<String, List<Placement>> fixed = new HashMap<>();
+        for (Brew brew : kept.values()) {
+            List<PlannedOperation> steps = before.operationsOf(brew.name);
+            boolean frozen = evening.committed().has(Frozen.Kind.BATCH_STARTED, brew.name)
+                    || !steps.get(0).start().isAfter(freeze())
+                    || evening.committed()
+                            .has(
+                                    Frozen.Kind.LOT_LABELLED,
+                                    before.batch(brew.name).lot().text());
+            if (soaksHold || frozen)
+                fixed.put(brew.name, steps.stream().map(this::placement).toList());
+        }
+        return fixed;
+    }
+
+    private boolean soaksHold() {
+        soaking();
+        return kept.values().stream().allMatch(brew -> {
+            int grind = clock.minute(before.operationsOf(brew.name).get(0).start());
+            return brew.soaks.stream().allMatch(share -> share.tub().ready <= grind && grind <= share.tub().latest);
+        });
+    }
+
+    private Placement placement(PlannedOperation step) {
+        return new Placement(
+                step.batch(),
+                step.seq() - 1,
+                step.station(),
+                step.place() - 1,
+                clock.minute(step.start()),
+                clock.minute(step.end()));
+    }
+
+    private DayPlan write(Wants wants, Attempt.Outcome outcome) {
+        FairCopy copy = new FairCopy(shop, evening, clock);
+        for (Brew brew : kept.values())
+            copy.names().keep(brew, brew.name, before.batch(brew.name).lot());
+        return copy.write(wants, outcome);
     }
 }

@@ -41,6 +41,14 @@ final class Soaking {
                 .toList();
     }
 
+    /** The tub of that code that has been filled. */
+    TubDraft tub(String code) {
+        return filled.stream()
+                .filter(tub -> tub.tub.code().equals(code))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no tub " + code + " is filled"));
+    }
+
     /** A batch and the minute at which it would like to be ground. */
     record Grind(Brew brew, int minute) {}
 

@@ -14,10 +14,12 @@ public final class Cooling {
     /** A block leaves the press at about this (engineering figure). */
     private static final double FROM = 75;
 
-    /** FDA Food Code 3-501.14(A): 57 to 21 °C within 2 h, 57 to 5 °C within 6 h in all. */
-    private static final double CLOCK_STARTS = 57;
-
+    /**
+     * FDA Food Code 3-501.14(A): 57 to 21 °C within 2 h, 57 to 5 °C within 6 h in all. The clock is started when the block
+     * goes into the bath, when its skin is below 57 °C at once though its centre is not: the careful reading.
+     */
     private static final double FIRST_STEP = 21;
+
     private static final int FIRST_STEP_MINUTES = 120;
     private static final int BOTH_STEPS_MINUTES = 360;
 
@@ -42,8 +44,8 @@ public final class Cooling {
 
     /** Whether the centre meets both steps of the published limit in water of {@code bath} °C. */
     public static boolean meetsTwoSteps(BlockSize block, double bath) {
-        return betweenMinutes(block, bath, FIRST_STEP) <= FIRST_STEP_MINUTES
-                && betweenMinutes(block, bath, COLD) <= BOTH_STEPS_MINUTES;
+        return minutes(block, bath, FROM, FIRST_STEP) <= FIRST_STEP_MINUTES
+                && minutes(block, bath, FROM, COLD) <= BOTH_STEPS_MINUTES;
     }
 
     /** The largest height in mm (below the present one) with which a block of this length and width meets both steps. */
@@ -51,10 +53,6 @@ public final class Cooling {
         for (int height = block.heightMm() - 1; height > 1; height--)
             if (meetsTwoSteps(new BlockSize(block.lengthMm(), block.widthMm(), height), bath)) return height;
         return 1;
-    }
-
-    private static double betweenMinutes(BlockSize block, double bath, double until) {
-        return 60 / ratePerHour(block) * Math.log((CLOCK_STARTS - bath) / (until - bath));
     }
 
     private static double minutes(BlockSize block, double bath, double from, double until) {

@@ -2,7 +2,6 @@ package dawnkettle.plan;
 
 import dawnkettle.floor.Placement;
 import dawnkettle.measure.Mass;
-import dawnkettle.measure.Share;
 import dawnkettle.shop.Coagulant;
 import dawnkettle.shop.Product;
 import dawnkettle.shop.Shop;
@@ -19,12 +18,6 @@ import java.util.OptionalInt;
 
 /** Writes the finished computation down as a {@link DayPlan}. */
 final class FairCopy {
-    /**
-     * Wet okara per dry beans: 30 % of the solids (Wang and Cavins 1989, Cereal Chem. 66:359) of beans with 8.54 % water
-     * (USDA 16108) at 80 % moisture.
-     */
-    static final Share OKARA_PER_BEANS = Share.of("1.37");
-
     private final Shop shop;
     private final Evening evening;
     private final DayClock clock;
@@ -115,7 +108,7 @@ final class FairCopy {
 
     /** The milk is what is ground less the okara; the coagulant goes by the milk. */
     private static PlannedBatch.Dose dose(Coagulant coagulant, Mass beans, Mass water) {
-        Mass milk = beans.plus(water).minusOrZero(beans.times(OKARA_PER_BEANS, RoundingMode.HALF_UP));
+        Mass milk = MassBalance.milk(beans, water);
         return new PlannedBatch.Dose(
                 coagulant.material(), wholeGrams(milk.times(coagulant.perMilk(), RoundingMode.HALF_UP)));
     }

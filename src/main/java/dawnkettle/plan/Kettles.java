@@ -89,7 +89,8 @@ public final class Kettles {
                     beans.compareTo(most) <= 0;
                     beans = beans.plus(kettle.step())) {
                 Mass made = usable(need.recipe(), beans, kettles);
-                options.add(new Option(kettles, (int) (beans.milligrams() / unit), cost(need, source, kettles, beans)));
+                options.add(
+                        new Option(kettles, (int) (beans.milligrams() / unit), costOf(need, source, kettles, beans)));
                 if (made.compareTo(enough) >= 0 && beans.compareTo(source.committed()) >= 0) break;
             }
             if (usable(need.recipe(), kettle.least().times(kettles), kettles).compareTo(enough) >= 0
@@ -98,7 +99,8 @@ public final class Kettles {
         return options;
     }
 
-    private static long cost(Need need, Source source, int kettles, Mass beans) {
+    /** Beans, wages and what is not made, less what the surplus is worth. */
+    static long costOf(Need need, Source source, int kettles, Mass beans) {
         Mass made = usable(need.recipe(), beans, kettles);
         Mass surplus = Mass.min(made.minusOrZero(need.usable()), need.likely());
         long worth = made.isZero()
@@ -108,6 +110,11 @@ public final class Kettles {
                         / (made.milligrams() / 1000)
                         / 100;
         return kettles * need.perKettle() + perKilogram(beans, source.perKilogram()) + shortCost(need, made) - worth;
+    }
+
+    /** Soaked beans that nothing is made of are lost, and have to be got rid of. */
+    static long leftOverCost(Source source, Mass beans) {
+        return perKilogram(source.committed().minusOrZero(beans), source.perKilogram()) * 11 / 10;
     }
 
     private static long shortCost(Need need, Mass made) {
@@ -156,8 +163,8 @@ public final class Kettles {
             int best = 0;
             long least = NEVER;
             for (int at = 0; at < cost.length; at++) {
-                Mass left = source.committed().minusOrZero(Mass.milligrams(at % width * unit));
-                long whole = cost[at] >= NEVER ? NEVER : cost[at] + perKilogram(left, source.perKilogram()) * 11 / 10;
+                Mass beans = Mass.milligrams(at % width * unit);
+                long whole = cost[at] >= NEVER ? NEVER : cost[at] + leftOverCost(source, beans);
                 if (whole < least) {
                     least = whole;
                     best = at;

@@ -27,6 +27,9 @@ public record SoakLaw(double equilibrium, double rateHours, double activationJou
     /** A tub must stay usable for at least this long (common practice, no source). */
     public static final int NARROWEST_WINDOW_MINUTES = 120;
 
+    /** One, less what adding up minutes as fractions loses. */
+    private static final double WHOLE = 1 - 1e-9;
+
     private static final double GAS_CONSTANT = 8.314462618;
     private static final double REFERENCE_KELVIN = 293.15;
     private static final int LONGEST_MINUTES = 4 * 24 * 60;
@@ -77,7 +80,7 @@ public record SoakLaw(double equilibrium, double rateHours, double activationJou
             double celsius = temperature(water, room, tub, minute + 0.5);
             if (ready < 0 && soaked >= needed) ready = minute;
             if (ready < 0) warmth += celsius;
-            if (spent >= 1) return new Course(ready < 0 ? minute : ready, minute, warmth / Math.max(1, ready));
+            if (spent >= WHOLE) return new Course(ready < 0 ? minute : ready, minute, warmth / Math.max(1, ready));
             soaked += speed(celsius);
             spent += 1 / (60 * limitHours(celsius));
         }

@@ -60,7 +60,7 @@ final class ReadRecipes {
         List<Ingredient> ingredients = ingredients(from);
         List<Allergen> allergens = Allergens.read(from.needList("allergens", "[\"soy\"]"));
         boolean flavoured = from.find("flavoured").map(Written::truth).orElse(false);
-        List<Step> steps = steps(from.sections("steps"));
+        List<Step> steps = steps(from.sections("steps"), parent.isPresent());
         if (from.problems().count() > before) return Optional.empty();
         return Optional.of(new Recipe(
                 code,
@@ -126,8 +126,8 @@ final class ReadRecipes {
                                 one.need("grams_per_kg", "12").gramsPerKilogram("500")));
     }
 
-    private List<Step> steps(List<Section> sections) {
-        if (!sections.isEmpty() && sections.get(0).find("wait_minutes").isPresent())
+    private List<Step> steps(List<Section> sections, boolean afterAnother) {
+        if (!sections.isEmpty() && !afterAnother)
             sections.get(0)
                     .find("wait_minutes")
                     .ifPresent(wait -> wait.bad(0, "stands at the first step", "leave it out: nothing comes before"));

@@ -1,0 +1,53 @@
+package dawnkettle.conf;
+
+import dawnkettle.trouble.Place;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** The codes of one kind of thing: each is declared once, and what refers to one must find it. */
+final class Names {
+    private final String kind;
+    private final String file;
+    private final Map<String, Place> declared = new TreeMap<>();
+    private boolean whole = true;
+
+    Names(String kind, String file) {
+        this.kind = kind;
+        this.file = file;
+    }
+
+    /** Says that the file could not be read whole, so that nobody complains about what may stand in it. */
+    void notWhole() {
+        whole = false;
+    }
+
+    /** Notes a code that is already taken. */
+    String declare(Written code) {
+        String name = code.code();
+        Place first = declared.putIfAbsent(name, code.place());
+        if (first == null || code.kind() == Written.Kind.MISSING || name.equals("-")) return name;
+        return code.bad(name, "is already the " + kind + " of line " + first.line(), "give each its own");
+    }
+
+    /** Takes a name that may be given any number of times, as a stage by several stations. */
+    String admit(Written code) {
+        String name = code.code();
+        declared.putIfAbsent(name, code.place());
+        return name;
+    }
+
+    /** Takes a name that needs no file. */
+    void admit(String name) {
+        declared.putIfAbsent(name, Place.of(file));
+    }
+
+    /** Notes a reference to something that is not there, with the nearest name that is. */
+    String refer(Written code) {
+        String name = code.words();
+        if (!whole || name.equals("-") || declared.containsKey(name)) return name;
+        String remedy = Nearest.to(name, declared.keySet())
+                .map(near -> "write \"" + near + "\" or add it to " + file)
+                .orElse("add it to " + file);
+        return code.bad(name, "is no " + kind, remedy);
+    }
+}

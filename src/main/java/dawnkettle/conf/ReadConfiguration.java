@@ -1,0 +1,53 @@
+package dawnkettle.conf;
+
+import dawnkettle.book.StandingOrder;
+import dawnkettle.night.NightSettings;
+import dawnkettle.shop.House;
+import dawnkettle.trouble.BadFile;
+import dawnkettle.trouble.Place;
+import dawnkettle.trouble.Problem;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+
+/** Reads the whole of {@code conf/}, and gives either all of it or every problem of every file. */
+public final class ReadConfiguration {
+    private static final String SHOP = "shop.toml";
+
+    private final Path dir;
+    private final Problems problems = new Problems();
+
+    private ReadConfiguration(Path dir) {
+        this.dir = dir;
+    }
+
+    /** @throws BadFile with every problem of every file */
+    public static Configuration from(Path dir) {
+        return new ReadConfiguration(dir).read();
+    }
+
+    private Configuration read() {
+        if (!Files.isDirectory(dir))
+            throw new BadFile(List.of(
+                    new Problem(Place.of(dir.toString()), "there is no such folder", "name the folder with --conf")));
+        ConfFolder folder = new ConfFolder(dir, problems);
+        Section file = folder.toml(SHOP).orElseGet(() -> Section.unread(SHOP));
+        ReadHouse readHouse = new ReadHouse(file);
+        House house = readHouse.house();
+        Section mail = file.needSection("mail");
+        ReadNight readNight = new ReadNight(file, dir);
+        NightSettings night =
+                new NightSettings(readNight.times(), readNight.places(), readNight.search(), ReadEdges.summaryTo(mail));
+        ReadEdges edges = new ReadEdges(file, dir);
+        var post = edges.post(mail);
+        var paper = edges.paper();
+        var thermometer = edges.thermometer();
+        var labels = edges.labels();
+        ReadShop readShop = new ReadShop(folder, readHouse, labels.design());
+        var shop = readShop.shop(house);
+        List<StandingOrder> standing = readShop.standing();
+        file.noMore();
+        problems.throwIfAny();
+        return new Configuration(shop, standing, night, post, paper, thermometer, labels);
+    }
+}

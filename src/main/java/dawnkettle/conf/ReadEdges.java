@@ -1,0 +1,122 @@
+package dawnkettle.conf;
+
+import dawnkettle.intake.ThermometerSettings;
+import dawnkettle.paper.PaperSettings;
+import dawnkettle.post.PostSettings;
+import java.net.URI;
+import java.net.URISyntaxException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads of {@code shop.toml} how mail, paper and labels leave, and where the temperature comes from. */
+final class ReadEdges {
+    private final Section file;
+    private final Path dir;
+
+    ReadEdges(Section file, Path dir) {
+        this.file = file;
+        this.dir = dir;
+    }
+
+    /** Whom the summary and the cost report go to. */
+    static List<String> summaryTo(Section mail) {
+        return mail.needList("summary_to", "[\"owner@millrace.example\"]").stream()
+                .map(ReadEdges::mailAddress)
+                .toList();
+    }
+
+    PostSettings post(Section mail) {
+        Optional<String> host = mail.find("host").map(Written::words);
+        Optional<Written> user = mail.find("user");
+        Optional<Written> secret = mail.find("secret_file");
+        PostSettings.Security security = mail.find("security")
+                .map(word -> word.oneOf(PostSettings.Security.class))
+                .orElse(PostSettings.Security.STARTTLS);
+        if (user.isPresent() && secret.isEmpty())
+            user.get()
+                    .bad(
+                            0,
+                            "has no secret_file beside it",
+                            "write secret_file = \"/run/credentials/dawnkettle.service/smtp\"");
+        if (user.isPresent() && security == PostSettings.Security.NONE)
+            mail.find("security")
+                    .ifPresent(word -> word.bad(0, "would send the password in the clear", "write starttls or tls"));
+        PostSettings post = new PostSettings(
+                host,
+                mail.find("port").map(port -> port.whole(1, 65_535)).orElse(587),
+                security,
+                user.map(Written::words),
+                secret.map(written -> SecretFile.read(written, dir)),
+                mailAddress(mail.need("from", "\"clerk@millrace.example\"")),
+                seconds(mail, "patience_seconds", 30));
+        mail.noMore();
+        return post;
+    }
+
+    private static String mailAddress(Written written) {
+        if (written.kind() == Written.Kind.MISSING || isMailAddress(written.text())) return written.text();
+        return written.bad("-", "is no mail address", "write it as owner@millrace.example");
+    }
+
+    static boolean isMailAddress(String text) {
+        return text.matches("[^@\\s;,<>\"]+@[^@\\s;,<>\"]+[.][^@\\s;,<>\".]+");
+    }
+
+    PaperSettings paper() {
+        Section paper = file.needSection("paper");
+        Map<String, Integer> copies = new HashMap<>();
+        paper.findSection("copies").ifPresent(kinds -> {
+            for (Written kind : kinds.all()) copies.put(kind.name(), kind.whole(0, 20));
+        });
+        PaperSettings read = new PaperSettings(
+                paper.find("queue").flatMap(ReadEdges::queue),
+                copies,
+                Duration.ofMinutes(
+                        paper.find("patience_minutes").map(m -> m.whole(1, 120)).orElse(10)));
+        paper.noMore();
+        return read;
+    }
+
+    private static Optional<URI> queue(Written queue) {
+        try {
+            URI uri = new URI(queue.words());
+            if (List.of("ipp", "ipps").contains(String.valueOf(uri.getScheme())) && uri.getHost() != null)
+                return Optional.of(uri);
+        } catch (URISyntaxException e) {
+            // said below, as for any other text that is no address of a queue
+        }
+        return queue.bad(Optional.empty(), "is no print queue", "write it as ipp://printer.example/ipp/print");
+    }
+
+    ThermometerSettings thermometer() {
+        Optional<Section> thermometer = file.findSection("thermometer");
+        if (thermometer.isEmpty()) return new ThermometerSettings(Optional.empty(), Optional.empty());
+        Section from = thermometer.get();
+        ThermometerSettings read = new ThermometerSettings(
+                from.find("sensor").map(path -> ReadNight.path(path, dir)),
+                from.find("log").map(path -> ReadNight.path(path, dir)));
+        from.noMore();
+        return read;
+    }
+
+    LabelChoice labels() {
+        Section labels = file.needSection("labels");
+        LabelChoice read = new LabelChoice(
+                labels.find("device").map(Written::words),
+                labels.find("baud").map(baud -> baud.whole(1_200, 115_200)).orElse(9_600),
+                seconds(labels, "patience_seconds", 10),
+                labels.need("profile", "\"bands-8\"").code(),
+                labels.find("dots_per_mm").map(dots -> dots.whole(6, 24)).orElse(8),
+                labels.need("design", "\"case-100x70\"").code());
+        labels.noMore();
+        return read;
+    }
+
+    private static Duration seconds(Section from, String key, int usual) {
+        return Duration.ofSeconds(from.find(key).map(s -> s.whole(1, 300)).orElse(usual));
+    }
+}

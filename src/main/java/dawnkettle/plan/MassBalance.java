@@ -24,6 +24,9 @@ public final class MassBalance {
     /** Water of hand-pressed okara: 80 % (published 75 to 84 %). */
     public static final Share WATER_OF_OKARA = Share.percent(80);
 
+    /** Water that beans bring from the soak: the uptake at which {@link SoakLaw#DEFAULT} calls them ready. */
+    private static final Share TAKEN_UP = Share.of("1.15");
+
     private MassBalance() {}
 
     /** What is left over of the solids when tofu, okara, soak water and whey are counted: lost in handling. */
@@ -68,8 +71,12 @@ public final class MassBalance {
                 .longValueExact());
     }
 
-    /** Milk from {@code beans} ground with {@code water}: what is ground less the okara; steam and evaporation are left out. */
+    /**
+     * Milk from {@code beans} that were soaked and then ground with {@code water}: all that is ground, less the okara.
+     * Steam and evaporation are left out.
+     */
     public static Mass milk(Mass beans, Mass water) {
-        return beans.plus(water).minusOrZero(okara(beans));
+        Mass takenUp = beans.times(TAKEN_UP, RoundingMode.HALF_UP);
+        return beans.plus(takenUp).plus(water).minusOrZero(okara(beans));
     }
 }

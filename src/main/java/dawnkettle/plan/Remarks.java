@@ -6,6 +6,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** What the crew and the owner should know of a plan, in the shop's words. */
 final class Remarks {
@@ -40,10 +41,9 @@ final class Remarks {
                 warnings.add("Van " + route.route() + " is packed " + route.lateMinutes() + " min late, at "
                         + TIME.format(route.packedBy().atZone(clock.zone())) + ".");
         outcome.tubs().forEach(tub -> ofTub(tub, outcome, warnings));
-        for (Brew brew : outcome.brews()) {
-            ofSoak(brew, outcome.start(brew), warnings);
-            ofAllergens(brew, warnings);
-        }
+        ofWarmWater(outcome, warnings);
+        outcome.brews().forEach(brew -> ofSoak(brew, outcome.start(brew), warnings));
+        ofAllergens(outcome, warnings);
         if (evening.larder().beans().isEmpty() && !outcome.tubs().isEmpty())
             warnings.add("No beans are booked in: write the bean lot of each tub on the soak sheet by hand.");
         return warnings;
@@ -87,10 +87,24 @@ final class Remarks {
         }
     }
 
-    private void ofAllergens(Brew brew, List<String> warnings) {
-        if (brew.recipe.allergens().size() > 1)
-            warnings.add(names.id(brew) + " " + brew.recipe.name()
-                    + " holds another allergen besides soy: wash before the next recipe, and keep its labels apart.");
+    private void ofWarmWater(Attempt.Outcome outcome, List<String> warnings) {
+        String warm = outcome.tubs().stream()
+                .filter(tub ->
+                        tub.water.compareTo(evening.soakRoom().temperatures().tap()) > 0)
+                .map(tub -> tub.tub.code() + " " + tub.water)
+                .collect(Collectors.joining(", "));
+        if (!warm.isEmpty()) warnings.add("Filled with water warmer than the tap, to be ready in time: " + warm + ".");
+    }
+
+    private void ofAllergens(Attempt.Outcome outcome, List<String> warnings) {
+        String batches = outcome.brews().stream()
+                .filter(brew -> brew.recipe.allergens().size() > 1)
+                .map(brew -> names.id(brew) + " " + brew.recipe.name())
+                .sorted()
+                .collect(Collectors.joining(", "));
+        if (!batches.isEmpty())
+            warnings.add("Another allergen besides soy is in " + batches
+                    + ": wash before the next recipe, and keep the labels apart.");
     }
 
     private String time(int minute) {

@@ -2,6 +2,7 @@ package dawnkettle.mail;
 
 import dawnkettle.plan.DayPlan;
 import dawnkettle.plan.PlannedRoute;
+import dawnkettle.shop.Product;
 import dawnkettle.shop.Shop;
 import java.time.Duration;
 import java.util.Comparator;
@@ -43,11 +44,8 @@ final class Lead {
                 .filter(route -> route.lateMinutes() > 0)
                 .map(route -> shop.route(route.route()).name() + " by " + route.lateMinutes() + " min")
                 .toList();
-        List<String> missing = plan.shortages().stream()
-                .map(shortage -> shortage.packs() + " of "
-                        + shop.findProduct(shortage.product())
-                                .map(p -> p.name())
-                                .orElse(shortage.product()))
+        List<String> missing = Verdict.shortPacks(plan).entrySet().stream()
+                .map(product -> product.getValue() + " of " + name(product.getKey()))
                 .toList();
         List<String> doubtful = Stream.of(
                         report.labels().uncertain(),
@@ -56,6 +54,10 @@ final class Lead {
                 .flatMap(List::stream)
                 .toList();
         return "Late: " + named(late) + ". Short: " + named(missing) + ". Uncertain: " + named(doubtful) + ".";
+    }
+
+    private String name(String product) {
+        return shop.findProduct(product).map(Product::name).orElse(product);
     }
 
     private static String named(List<String> all) {
@@ -67,13 +69,14 @@ final class Lead {
     private String firstVan() {
         return first(plan)
                 .map(route -> "First van: " + shop.route(route.route()).name() + " at " + figures.time(route.departs())
-                        + ", packed by " + figures.time(route.packedBy()) + " (" + spare(route) + ").")
+                        + ", packed by " + figures.time(route.packedBy())
+                        + (route.lateMinutes() > 0 ? ", " + spare(route) + "." : " (" + spare(route) + " to spare)."))
                 .orElse("No van goes out.");
     }
 
     /** Time between packed and due, or how late it is. */
     static String spare(PlannedRoute route) {
-        if (route.lateMinutes() > 0) return route.lateMinutes() + " min late";
-        return Figures.minutes(Duration.between(route.packedBy(), route.packBy())) + " to spare";
+        if (route.lateMinutes() > 0) return "late " + route.lateMinutes() + " min";
+        return Figures.minutes(Duration.between(route.packedBy(), route.packBy()));
     }
 }

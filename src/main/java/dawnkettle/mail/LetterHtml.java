@@ -29,7 +29,7 @@ final class LetterHtml {
             caption{text-align:left;font-weight:600;padding:4px 0}
             th,td{text-align:left;vertical-align:top;padding:6px 10px 6px 0;border-bottom:1px solid #dcd9d0;font-weight:400}
             thead th{font-weight:600;vertical-align:bottom}
-            tbody th{overflow-wrap:anywhere}
+            tbody th{overflow-wrap:anywhere;min-width:76px}
             th:last-child,td:last-child{padding-right:0}
             .n{text-align:right;white-space:nowrap;font-variant-numeric:tabular-nums}
             thead .n{white-space:normal}

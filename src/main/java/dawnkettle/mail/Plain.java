@@ -1,7 +1,12 @@
 package dawnkettle.mail;
 
+import java.util.regex.Pattern;
+
 /** Text that others wrote, made fit to stand in one line of a mail. */
 final class Plain {
+    private static final Pattern BEFORE_UNIT =
+            Pattern.compile("(?<=[0-9]) (?=(?:kg|g|lb|oz|l|ml|min|h|%|°C|°F|mm)(?![A-Za-z]))");
+
     private Plain() {}
 
     /** Without control characters and without the marks that turn the direction of reading; line breaks become blanks. */
@@ -17,9 +22,11 @@ final class Plain {
         return turns || Character.isISOControl(c) || Character.getType(c) == Character.SURROGATE ? -1 : c;
     }
 
-    /** Fit for HTML text and for attribute values in double or single quotes. */
+    /** Fit for HTML text and for attribute values in quotes; a figure and its unit stay on one line. */
     static String html(String text) {
-        return line(text)
+        return BEFORE_UNIT
+                .matcher(line(text))
+                .replaceAll("\u00A0")
                 .replace("&", "&amp;")
                 .replace("<", "&lt;")
                 .replace(">", "&gt;")

@@ -6,6 +6,8 @@ import dawnkettle.plan.PlannedOrder;
 import dawnkettle.plan.Shortage;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * Whether all is well, in as few words as a subject line holds.
@@ -23,7 +25,9 @@ record Verdict(List<String> faults, int questions) {
     static Verdict of(DayPlan plan, NightReport report) {
         List<String> faults = new ArrayList<>();
         add(faults, plan.lateRoutes(), "route late", "routes late");
-        add(faults, shortPacks(plan), "pack short", "packs short");
+        long missing =
+                shortPacks(plan).values().stream().mapToLong(Long::longValue).sum();
+        add(faults, missing, "pack short", "packs short");
         if (plan.heading().mode() != Mode.FULL) faults.add(mode(plan.heading().mode()));
         add(faults, report.labels().failed().size(), "label group not printed", "label groups not printed");
         add(faults, report.labels().uncertain().size(), "label group to count", "label groups to count");
@@ -32,12 +36,16 @@ record Verdict(List<String> faults, int questions) {
         return new Verdict(faults, report.notes().questions().size());
     }
 
-    /** What customers do not get, or what the plan names as short where that is more: never less than either. */
-    static long shortPacks(DayPlan plan) {
-        long declined =
-                plan.orders().stream().mapToLong(PlannedOrder::declinedPacks).sum();
-        return Math.max(
-                declined, plan.shortages().stream().mapToLong(Shortage::packs).sum());
+    /** Packs short by product: what customers do not get, or what the plan names as short where that is more. */
+    static Map<String, Long> shortPacks(DayPlan plan) {
+        Map<String, Long> declined = new TreeMap<>();
+        for (PlannedOrder order : plan.orders())
+            declined.merge(order.line().product(), (long) order.declinedPacks(), Long::sum);
+        Map<String, Long> all = new TreeMap<>();
+        for (Shortage shortage : plan.shortages()) all.merge(shortage.product(), (long) shortage.packs(), Long::sum);
+        declined.forEach((product, packs) -> all.merge(product, packs, Math::max));
+        all.values().removeIf(packs -> packs == 0);
+        return all;
     }
 
     static String mode(Mode mode) {

@@ -11,6 +11,9 @@ import java.util.List;
 
 /** A letter as HTML for a phone: one column, the phone's own typeface, nothing fetched from anywhere. */
 final class LetterHtml {
+    /** Up to so many columns leave room for names on a phone. */
+    private static final int FEW = 4;
+
     private static final String MAIN = "<main>\n";
     private static final String STYLE = """
             :root{color-scheme:light dark}
@@ -29,7 +32,8 @@ final class LetterHtml {
             caption{text-align:left;font-weight:600;padding:4px 0}
             th,td{text-align:left;vertical-align:top;padding:6px 10px 6px 0;border-bottom:1px solid #dcd9d0;font-weight:400}
             thead th{font-weight:600;vertical-align:bottom}
-            tbody th{overflow-wrap:anywhere;min-width:76px}
+            tbody th{overflow-wrap:anywhere}
+            .few tbody th{min-width:76px}
             th:last-child,td:last-child{padding-right:0}
             .n{text-align:right;white-space:nowrap;font-variant-numeric:tabular-nums}
             thead .n{white-space:normal}
@@ -110,7 +114,7 @@ final class LetterHtml {
     }
 
     private void grid(Grid grid) {
-        html.append("<table>\n");
+        html.append(grid.columns().size() <= FEW ? "<table class=\"few\">\n" : "<table>\n");
         element("caption", grid.caption());
         html.append("<thead><tr>\n");
         for (Column column : grid.columns()) cell("th scope=\"col\"", column, column.heading());

@@ -17,12 +17,18 @@ import java.io.UncheckedIOException;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.List;
 import java.util.Properties;
 
 /** A mail as an internet message (RFC 5322, RFC 2045 to 2047); the same mail and date give the same bytes. */
 public final class MimeForm {
     /** Columns that "Subject: " takes before the first fold. */
     private static final int SUBJECT_COLUMNS = 9;
+
+    /** Bytes in one encoded word, so that a line with "Subject: " and a word keeps to the 76 columns of RFC 2047. */
+    private static final int WORD_BYTES = 39;
 
     private final String from;
     private final ZoneId zone;
@@ -82,12 +88,30 @@ public final class MimeForm {
         return DateTimeFormatter.RFC_1123_DATE_TIME.format(date.atZone(zone)).replace("GMT", "+0000");
     }
 
+    /** As it is where it is plain ASCII, otherwise in encoded words (RFC 2047). */
     private static String subject(String subject) {
-        try {
-            return MimeUtility.fold(SUBJECT_COLUMNS, MimeUtility.encodeText(plain(subject), "utf-8", "B"));
-        } catch (java.io.UnsupportedEncodingException e) {
-            throw new IllegalStateException("every machine knows " + UTF_8, e);
-        }
+        String plain = plain(subject);
+        boolean ascii = plain.chars().allMatch(c -> c < 128) && !plain.contains("=?");
+        return ascii ? MimeUtility.fold(SUBJECT_COLUMNS, plain) : encodedWords(plain);
+    }
+
+    private static String encodedWords(String text) {
+        List<String> words = new ArrayList<>();
+        StringBuilder chunk = new StringBuilder();
+        text.codePoints().forEach(c -> {
+            String next = Character.toString(c);
+            if ((chunk + next).getBytes(UTF_8).length > WORD_BYTES) words.add(encodedWord(chunk));
+            chunk.append(next);
+        });
+        words.add(encodedWord(chunk));
+        return String.join("\r\n ", words);
+    }
+
+    private static String encodedWord(StringBuilder chunk) {
+        String word = "=?utf-8?b?"
+                + Base64.getEncoder().encodeToString(chunk.toString().getBytes(UTF_8)) + "?=";
+        chunk.setLength(0);
+        return word;
     }
 
     /** Without anything that could end a header line. */

@@ -91,7 +91,7 @@ public final class MimeForm {
     /** As it is where it is plain ASCII, otherwise in encoded words (RFC 2047). */
     private static String subject(String subject) {
         String plain = plain(subject);
-        boolean ascii = plain.chars().allMatch(c -> c < 128) && !plain.contains("=?");
+        boolean ascii = plain.length() < 900 && plain.chars().allMatch(c -> c < 128) && !plain.contains("=?");
         return ascii ? MimeUtility.fold(SUBJECT_COLUMNS, plain) : encodedWords(plain);
     }
 

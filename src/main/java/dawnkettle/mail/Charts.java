@@ -1,0 +1,6 @@
+package dawnkettle.mail;
+
+/** Who draws charts. */
+public interface Charts {
+    Mail.Picture draw(Chart chart);
+}

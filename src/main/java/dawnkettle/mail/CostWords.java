@@ -1,0 +1,74 @@
+package dawnkettle.mail;
+
+import dawnkettle.cost.Moves;
+import dawnkettle.cost.Moves.Cause;
+import dawnkettle.cost.ProductCost;
+import dawnkettle.cost.WeekCosts;
+import dawnkettle.measure.Money;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** What moved the cost of a week, a sentence a cause. */
+final class CostWords {
+    private final WeekCosts before;
+    private final WeekCosts now;
+    private final String currency;
+
+    CostWords(WeekCosts before, WeekCosts now) {
+        this.before = before;
+        this.now = now;
+        this.currency = now.all().total().currency().getCurrencyCode();
+    }
+
+    List<String> sentences() {
+        Moves moves = Moves.between(before, now);
+        List<String> causes = Stream.of(Cause.values())
+                .filter(cause -> moves.parts().get(cause).minor() != 0)
+                .map(cause -> amount(moves.parts().get(cause)) + ": " + why(cause))
+                .toList();
+        String whole =
+                amount(moves.whole()) + " in all: " + Figures.money(now.all().total()) + " " + currency + " after "
+                        + Figures.money(before.all().total()) + ".";
+        return Stream.concat(causes.stream(), Stream.of(whole)).toList();
+    }
+
+    private String why(Cause cause) {
+        ProductCost then = before.all();
+        ProductCost today = now.all();
+        return switch (cause) {
+            case VOLUME -> kilograms(today) + " kg were made, after " + kilograms(then) + ".";
+            case MIX -> "what was made shifted between dearer and cheaper products.";
+            case BEAN_PRICE -> "beans cost " + today.beanPrice() + " a kg, after " + then.beanPrice() + ".";
+            case BEAN_USE ->
+                "a kg of beans gave " + today.yield() + " kg, after " + then.yield() + ", counted product by product.";
+            case WAGE -> "an hour of work cost another sum.";
+            case WORK_USE ->
+                "the work took " + minutes(today) + " minutes for 100 kg, after " + minutes(then)
+                        + ", counted product by product.";
+            case OTHER -> "everything else: vans, rent, heat, additions, packaging, okara.";
+        };
+    }
+
+    /** As "+12.40" or "-3.05". */
+    private static String amount(Money money) {
+        return (money.isNegative() ? "" : "+") + Figures.money(money);
+    }
+
+    private static String kilograms(ProductCost cost) {
+        return cost.mass().inKilograms(0, RoundingMode.HALF_UP).toPlainString();
+    }
+
+    private static String minutes(ProductCost cost) {
+        if (cost.mass().isZero()) return "0";
+        return BigDecimal.valueOf(cost.handSeconds())
+                .multiply(BigDecimal.valueOf(100_000_000L))
+                .divide(
+                        BigDecimal.valueOf(60)
+                                .multiply(BigDecimal.valueOf(cost.mass().milligrams())),
+                        0,
+                        RoundingMode.HALF_UP)
+                .toPlainString();
+    }
+}

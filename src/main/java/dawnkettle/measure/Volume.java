@@ -20,6 +20,10 @@ public record Volume(long millilitres) implements Comparable<Volume> {
         return new Volume(Math.multiplyExact(litres, 1_000L));
     }
 
+    public Volume times(long count) {
+        return new Volume(Math.multiplyExact(millilitres, count));
+    }
+
     public BigDecimal inLitres(int places, RoundingMode rounding) {
         return BigDecimal.valueOf(millilitres).movePointLeft(3).setScale(places, rounding);
     }

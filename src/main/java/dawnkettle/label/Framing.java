@@ -1,0 +1,183 @@
+package dawnkettle.label;
+
+import dawnkettle.trouble.BadFile;
+import dawnkettle.trouble.Place;
+import dawnkettle.trouble.Problem;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Puts pictures into the bytes of one printer profile. */
+public final class Framing {
+    /** Fewer blank rows than this between two bands cost less than a second command. */
+    private static final int WORTH_A_BAND = 4;
+
+    private final PrinterProfile profile;
+
+    public Framing(PrinterProfile profile) {
+        this.profile = profile;
+    }
+
+    /** Why the head cannot print {@code fed}, with the millimetres; empty where it can. */
+    public Optional<String> objection(Dots fed) {
+        PrinterProfile.Head head = profile.head();
+        if (fed.width() > head.dots())
+            return Optional.of("label is " + millimetres(fed.width()) + " mm across and the head prints "
+                    + millimetres(head.dots()) + " mm");
+        if (fed.height() > head.mostRows())
+            return Optional.of("label is " + millimetres(fed.height()) + " mm long and the printer takes "
+                    + millimetres(head.mostRows()) + " mm");
+        return Optional.empty();
+    }
+
+    private String millimetres(int dots) {
+        int tenths = (profile.head().pitch().micrometres(dots) + 99) / 100;
+        return tenths / 10 + "." + tenths % 10;
+    }
+
+    /** Most copies that one sending of a picture can bring out. */
+    public int mostCopies() {
+        return profile.sending().limits().mostCopies();
+    }
+
+    /** All bytes for so many copies of a picture as fed, the question answered in its turn after them. */
+    public byte[] group(Dots fed, int copies) {
+        objection(fed).ifPresent(objection -> {
+            throw new BadFile(List.of(new Problem(
+                    Place.of("labels/printers/" + profile.name() + ".toml"),
+                    objection,
+                    "choose a smaller design, or name a profile with a wider head")));
+        });
+        ByteRoll bytes = new ByteRoll();
+        for (int left = copies; left > 0; left -= mostCopies()) picture(bytes, fed, Math.min(left, mostCopies()));
+        profile.asking()
+                .inTurn()
+                .ifPresent(inTurn -> bytes.add(inTurn.question().bytes()));
+        return bytes.toBytes();
+    }
+
+    public byte[] question() {
+        return profile.asking().question().bytes();
+    }
+
+    /** Drops what the printer still has; empty where the family has no such command. */
+    public byte[] clear() {
+        return profile.sending().limits().clear().bytes();
+    }
+
+    private void picture(ByteRoll bytes, Dots fed, int copies) {
+        PrinterProfile.Sending sending = profile.sending();
+        Map<String, Integer> numbers = numbers(fed, copies);
+        sending.start().write(bytes, numbers, new byte[0]);
+        switch (profile.coding().form()) {
+            case ROWS -> rows(bytes, fed, numbers);
+            case BAND -> bands(bytes, fed, numbers);
+            case HEX_RUNS -> hexRuns(bytes, fed, numbers);
+        }
+        sending.end().write(bytes, numbers, new byte[0]);
+    }
+
+    private Map<String, Integer> numbers(Dots fed, int copies) {
+        Pitch pitch = profile.head().pitch();
+        Map<String, Integer> numbers = new HashMap<>();
+        numbers.put("copies", copies);
+        numbers.put("widthDots", fed.width());
+        numbers.put("heightDots", fed.height());
+        numbers.put("widthMm", (pitch.micrometres(fed.width()) + 500) / 1_000);
+        numbers.put("heightMm", (pitch.micrometres(fed.height()) + 500) / 1_000);
+        numbers.put("darkness", profile.sending().limits().darkness());
+        numbers.put("speed", profile.sending().limits().speed());
+        return numbers;
+    }
+
+    private void rows(ByteRoll bytes, Dots fed, Map<String, Integer> numbers) {
+        int blank = 0;
+        for (int y = 0; y < fed.height(); y++) {
+            if (fed.isBlank(y)) {
+                blank++;
+                continue;
+            }
+            feed(bytes, blank, numbers);
+            blank = 0;
+            byte[] row = inked(fed, y, inkedBytes(fed, y, y + 1));
+            numbers.put("y", y);
+            numbers.put("bytes", row.length);
+            numbers.put("rowBytes", row.length);
+            profile.sending().row().write(bytes, numbers, row);
+        }
+        // Rows below the last ink are not sent: the end command goes to the next label.
+    }
+
+    private void feed(ByteRoll bytes, int blank, Map<String, Integer> numbers) {
+        int most = profile.sending().limits().mostFeed();
+        for (int left = blank; left > 0; left -= most) {
+            numbers.put("feed", Math.min(left, most));
+            profile.sending().feed().write(bytes, numbers, new byte[0]);
+        }
+    }
+
+    private void bands(ByteRoll bytes, Dots fed, Map<String, Integer> numbers) {
+        int y = nextInk(fed, 0);
+        while (y < fed.height()) {
+            int until = endOfBand(fed, y);
+            int rowBytes = inkedBytes(fed, y, until);
+            ByteRoll data = new ByteRoll();
+            for (int row = y; row < until; row++) data.add(inked(fed, row, rowBytes));
+            numbers.put("y", y);
+            numbers.put("rows", until - y);
+            numbers.put("rowBytes", rowBytes);
+            numbers.put("bytes", data.length());
+            profile.sending().row().write(bytes, numbers, data.toBytes());
+            y = nextInk(fed, until);
+        }
+    }
+
+    private static int nextInk(Dots fed, int from) {
+        int y = from;
+        while (y < fed.height() && fed.isBlank(y)) y++;
+        return y;
+    }
+
+    private static int endOfBand(Dots fed, int from) {
+        int until = from + 1;
+        while (until < fed.height()) {
+            int next = nextInk(fed, until);
+            if (next == fed.height() || next - until >= WORTH_A_BAND) return until;
+            until = next + 1;
+        }
+        return until;
+    }
+
+    private void hexRuns(ByteRoll bytes, Dots fed, Map<String, Integer> numbers) {
+        int from = nextInk(fed, 0);
+        int until = fed.height();
+        while (until > from && fed.isBlank(until - 1)) until--;
+        if (from == until) return;
+        HexRuns runs = new HexRuns();
+        for (int y = from; y < until; y++) runs.row(inked(fed, y, fed.rowBytes()));
+        numbers.put("y", from);
+        numbers.put("rows", until - from);
+        numbers.put("rowBytes", fed.rowBytes());
+        numbers.put("bytes", (until - from) * fed.rowBytes());
+        profile.sending().row().write(bytes, numbers, runs.bytes());
+    }
+
+    /** Bytes up to the last one with ink in any of the rows; at least one. */
+    private static int inkedBytes(Dots fed, int from, int until) {
+        int most = 1;
+        for (int y = from; y < until; y++) {
+            byte[] row = fed.row(y);
+            int length = row.length;
+            while (length > most && row[length - 1] == 0) length--;
+            most = Math.max(most, length);
+        }
+        return most;
+    }
+
+    private byte[] inked(Dots fed, int y, int length) {
+        byte[] row = java.util.Arrays.copyOf(fed.row(y), length);
+        if (!profile.coding().blackIsOne()) for (int i = 0; i < row.length; i++) row[i] = (byte) ~row[i];
+        return row;
+    }
+}

@@ -1,0 +1,104 @@
+package dawnkettle.label;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** How dots and questions are put to a family of label printers, as written down in {@code labels/printers}. */
+public record PrinterProfile(String name, Head head, Coding coding, Sending sending, Asking asking) {
+    /**
+     * @param dots dots across
+     * @param mostRows rows of the longest label
+     */
+    public record Head(Pitch pitch, int dots, int mostRows) {}
+
+    /**
+     * @param form how the picture is cut up
+     * @param blackIsOne whether a black dot is a 1
+     */
+    public record Coding(Form form, boolean blackIsOne) {}
+
+    /** How a picture is cut up. */
+    public enum Form {
+        /** A command a row, blank rows fed. */
+        ROWS,
+        /** A command for every run of rows with ink in them, at its height on the label, in plain bytes. */
+        BAND,
+        /** One command whose dots are hexadecimal digits with counts: G to Y for 1 to 19, g to z for 20 to 400. */
+        HEX_RUNS;
+
+        public String word() {
+            return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+        }
+    }
+
+    /**
+     * @param start before every picture
+     * @param row before and around the dots of a row or a band
+     * @param feed passes blank rows by; only where the form is by rows
+     * @param end after every picture; prints it
+     * @param limits how much goes at once, and how dark and fast
+     */
+    public record Sending(ByteTemplate start, ByteTemplate row, ByteTemplate feed, ByteTemplate end, Limits limits) {}
+
+    /**
+     * @param mostFeed most rows fed by one command
+     * @param mostCopies most copies of one picture; 1 where the printer cannot repeat
+     * @param clear drops whatever the printer still has
+     */
+    public record Limits(int mostFeed, int mostCopies, int darkness, int speed, ByteTemplate clear) {}
+
+    /**
+     * @param question asks for status, answered at once
+     * @param inTurn asks for a byte that comes only after everything before it has been printed
+     */
+    public record Asking(ByteTemplate question, StatusReply reply, Optional<InTurn> inTurn) {}
+
+    /** A question answered in its turn: its bytes, and which bits of the one byte that answers are how. */
+    public record InTurn(ByteTemplate question, int mask, int is) {
+        boolean isAnswer(byte one) {
+            return (one & mask) == is;
+        }
+    }
+
+    /** The same bytes for another head of the family. */
+    public PrinterProfile with(Head other) {
+        return new PrinterProfile(name, other, coding, sending, asking);
+    }
+
+    public boolean repeats() {
+        return sending.limits().mostCopies() > 1;
+    }
+
+    /** What a profile lacks that printing cannot do without; empty where it lacks nothing. */
+    public List<String> lacking() {
+        List<String> lacking = new ArrayList<>();
+        for (String gap : neededGaps())
+            if (!sending.row().gaps().contains(gap))
+                lacking.add("send.row \"" + sending.row().text() + "\" has no {" + gap + "}");
+        if (coding.form() == Form.ROWS && !sending.feed().gaps().contains("feed"))
+            lacking.add("send.feed \"" + sending.feed().text() + "\" has no {feed}");
+        boolean saysCopies = sending.start().gaps().contains("copies")
+                || sending.end().gaps().contains("copies");
+        if (repeats() && !saysCopies)
+            lacking.add("neither send.start nor send.end has {copies}, and mostCopies is \""
+                    + sending.limits().mostCopies() + "\"");
+        boolean counts = asking.inTurn().isPresent() || counts(asking.reply());
+        if (!counts) lacking.add("ask has neither inTurn nor remaining, so that nothing printed could be known");
+        if (asking.question().isEmpty()) lacking.add("ask.question is \"\"");
+        return lacking;
+    }
+
+    private List<String> neededGaps() {
+        return switch (coding.form()) {
+            case ROWS -> List.of("data");
+            case BAND -> List.of("data", "rows", "rowBytes", "y");
+            case HEX_RUNS -> List.of("data", "bytes", "rowBytes");
+        };
+    }
+
+    private static boolean counts(StatusReply reply) {
+        return reply instanceof StatusReply.Bits bits && bits.remaining() >= 0
+                || reply instanceof StatusReply.Fields fields && fields.remaining() >= 0;
+    }
+}

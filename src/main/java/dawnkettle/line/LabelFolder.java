@@ -1,0 +1,73 @@
+package dawnkettle.line;
+
+import dawnkettle.label.Confirmed;
+import dawnkettle.label.Dots;
+import dawnkettle.label.Framing;
+import dawnkettle.label.LabelCopies;
+import dawnkettle.label.LabelJournal;
+import dawnkettle.label.LabelPrinter;
+import dawnkettle.label.LabelRun;
+import dawnkettle.label.Preview;
+import dawnkettle.label.PrinterProfile;
+import dawnkettle.trouble.DeviceAway;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Optional;
+
+/** A rehearsal's label printer: a picture and the bytes of every run, in a folder. */
+public final class LabelFolder implements LabelPrinter {
+    private final Path folder;
+    private final Framing framing;
+    private final Preview preview;
+    private final int group;
+
+    /** @param group most labels that a group would have on the line, so that the bytes are the same */
+    public LabelFolder(Path folder, PrinterProfile profile, Preview preview, int group) {
+        this.folder = folder;
+        this.framing = new Framing(profile);
+        this.preview = preview;
+        this.group = group;
+    }
+
+    @Override
+    public void print(LabelRun run, LabelJournal journal) {
+        Confirmed all = new Confirmed(run.lot(), run.product(), run.first(), run.last());
+        byte[] bytes = bytes(run);
+        boolean isCounted = run.last() >= run.first();
+        if (isCounted) journal.intended(all);
+        Optional<Dots> shown = run.shown();
+        if (shown.isPresent()) write(name(run) + ".png", preview.png(shown.get()));
+        write(name(run) + ".bin", bytes);
+        if (isCounted) journal.confirmed(all);
+    }
+
+    /** All that would go over the line, the questions between the groups left out. */
+    private byte[] bytes(LabelRun run) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        for (LabelCopies copies : run.labels()) {
+            Dots fed = copies.fed();
+            for (int left = copies.copies(); left > 0; left -= group)
+                bytes.writeBytes(framing.group(fed, Math.min(left, group)));
+        }
+        return bytes.toByteArray();
+    }
+
+    private static String name(LabelRun run) {
+        String name = (run.lot() + "-" + run.product()).replaceAll("[^A-Za-z0-9._-]", "_");
+        return run.first() == 1 ? name : name + "-from-" + run.first();
+    }
+
+    private void write(String name, byte[] bytes) {
+        try {
+            Files.createDirectories(folder);
+            Path part = folder.resolve(name + ".part");
+            Files.write(part, bytes);
+            Files.move(part, folder.resolve(name), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (IOException e) {
+            throw DeviceAway.clean("label folder \"" + folder + "\" cannot be written; see that the disk has room", e);
+        }
+    }
+}

@@ -1,0 +1,73 @@
+package dawnkettle.sheet;
+
+import java.util.List;
+
+/** Something that stands on one page as a whole. */
+sealed interface Block {
+    double heightMm(double width, Typeface typeface);
+
+    void draw(Canvas canvas, Frame frame);
+
+    /** A heading that a reader may jump to; what comes after it stays with it. */
+    record Heading(String text) implements Block {
+        private static final Lettering LETTERING = Lettering.bold(14);
+
+        @Override
+        public double heightMm(double width, Typeface typeface) {
+            return 3
+                    + new Wrapping(typeface).lines(text, LETTERING, width).size() * LETTERING.lineMm()
+                    + 0.8;
+        }
+
+        @Override
+        public void draw(Canvas canvas, Frame frame) {
+            canvas.bookmark(text, frame.y());
+            canvas.lines(new Frame(frame.x(), frame.y() + 3, frame.width(), 0), LETTERING, text);
+        }
+    }
+
+    /** Sentences under a bold word, in a box where they warn. */
+    record Panel(String title, List<String> sentences, boolean boxed) implements Block {
+        private static final Lettering TITLE = Lettering.bold(11.5);
+        private static final Lettering SENTENCE = Lettering.plain(11);
+        private static final double PAD_MM = 1.8;
+        private static final double BULLET_MM = 4;
+        private static final double GAP_MM = 2.5;
+
+        @Override
+        public double heightMm(double width, Typeface typeface) {
+            double inner = width - 2 * PAD_MM;
+            double height = title.isBlank() ? 0 : TITLE.lineMm();
+            for (String sentence : sentences)
+                height += new Wrapping(typeface)
+                                .lines(sentence, SENTENCE, inner - BULLET_MM)
+                                .size()
+                        * SENTENCE.lineMm();
+            return height + 2 * PAD_MM + GAP_MM;
+        }
+
+        @Override
+        public void draw(Canvas canvas, Frame frame) {
+            Frame box = new Frame(frame.x(), frame.y() + GAP_MM, frame.width(), frame.height() - GAP_MM);
+            if (boxed) canvas.box(box, Mark.Look.HEAVY);
+            Frame inner = box.inset(PAD_MM);
+            double y = title.isBlank() ? inner.y() : canvas.lines(inner, TITLE, title);
+            for (String sentence : sentences) {
+                canvas.text(inner.x(), y + SENTENCE.riseMm(), SENTENCE, "•");
+                y = canvas.lines(
+                        new Frame(inner.x() + BULLET_MM, y, inner.width() - BULLET_MM, 0), SENTENCE, sentence);
+            }
+        }
+    }
+
+    /** Nothing, to part what stands above from what stands below. */
+    record Gap(double mm) implements Block {
+        @Override
+        public double heightMm(double width, Typeface typeface) {
+            return mm;
+        }
+
+        @Override
+        public void draw(Canvas canvas, Frame frame) {}
+    }
+}

@@ -1,0 +1,203 @@
+package dawnkettle.sheet;
+
+import dawnkettle.shop.Customer;
+import dawnkettle.shop.Product;
+import dawnkettle.shop.Recipe;
+import dawnkettle.shop.Shop;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/** The sheet that lies in the tray every afternoon, so that a dead computer never means an empty morning. */
+public final class FallbackSheet {
+    /** Packing may run over midnight, and a lot may be packed the morning after. */
+    private static final int PACKING_DAYS = 2;
+
+    private final Fallback fallback;
+    private final Desk desk;
+
+    private FallbackSheet(Fallback fallback, Desk desk) {
+        this.fallback = fallback;
+        this.desk = desk;
+    }
+
+    public static Sheet of(Fallback fallback, Shop shop, SheetStyle style) {
+        return new FallbackSheet(fallback, new Desk(shop, style)).sheet();
+    }
+
+    /** The number by which a day's real sheets say to destroy it. */
+    public static String number(LocalDate productionDate) {
+        return "F-" + DateTimeFormatter.ofPattern("uuMMdd", Locale.ROOT).format(productionDate);
+    }
+
+    private Sheet sheet() {
+        String title = desk.say(Word.FALLBACK_TITLE, number(fallback.forDay()));
+        Masthead masthead = desk.plain(title, fallback.forDay(), fallback.madeAt())
+                .withFirst(desk.say(Word.FALLBACK_FIRST))
+                .withBanner(desk.say(Word.FALLBACK_BANNER, desk.dates().full(fallback.lastWeek())))
+                .withFoot(List.of(desk.say(Word.FOOT_SOY), desk.say(Word.FOOT_DATES), desk.say(Word.FOOT_CHILL)));
+        Desk.Draft draft = new Desk.Draft(
+                Sheet.Kind.FALLBACK, "fallback", desk.style().paper(), fallback.madeAt());
+        return desk.sheet(draft, masthead, this::write);
+    }
+
+    private void write(Flow flow) {
+        if (fallback.lines().isEmpty()) {
+            flow.add(new Block.Panel("", List.of(desk.say(Word.FALLBACK_EMPTY)), true));
+            return;
+        }
+        flow.add(new Block.Heading(desk.say(Word.FALLBACK_MAKE)), make());
+        flow.add(new Block.Panel("", List.of(desk.say(Word.FALLBACK_NOTE)), false));
+        flow.add(new Block.Heading(desk.say(Word.FALLBACK_RECIPES)), kettles());
+        flow.add(new Block.Heading(desk.say(Word.FALLBACK_DATES)), dates());
+        flow.add(new Block.Panel("", List.of(desk.say(Word.FALLBACK_DATES_NOTE)), false));
+        flow.add(new Block.Heading(desk.say(Word.FALLBACK_DELIVER)), deliver());
+    }
+
+    private TreeMap<String, List<Fallback.Line>> byProduct() {
+        return fallback.lines().stream()
+                .collect(Collectors.groupingBy(Fallback.Line::product, TreeMap::new, Collectors.toList()));
+    }
+
+    private Table make() {
+        List<Row> rows = new ArrayList<>();
+        byProduct().forEach((product, lines) -> {
+            int packs = lines.stream().mapToInt(Fallback.Line::packs).sum();
+            rows.add(Row.of(
+                    Cell.text(desk.productName(product), Lettering.bold(12)),
+                    plain(lines.stream().mapToInt(Fallback.Line::lastWeekPacks).sum()),
+                    plain(lines.stream().mapToInt(Fallback.Line::standingPacks).sum()),
+                    Cell.text(Integer.toString(packs), Lettering.bold(15)),
+                    Cell.text(desk.cases(desk.cases(product, packs)), Lettering.plain(11)),
+                    Cell.text(mass(product, packs), Lettering.plain(11)),
+                    Cell.tick("", Lettering.plain(11))));
+        });
+        return new Table(
+                List.of(
+                        new Table.Column(desk.say(Word.FALLBACK_PRODUCT), 62),
+                        new Table.Column(desk.say(Word.FALLBACK_LAST_WEEK), 22),
+                        new Table.Column(desk.say(Word.FALLBACK_STANDING), 20),
+                        new Table.Column(desk.say(Word.FALLBACK_PACKS), 20),
+                        new Table.Column(desk.say(Word.FALLBACK_CASES), 36),
+                        new Table.Column(desk.say(Word.FALLBACK_MASS), 22),
+                        new Table.Column(desk.say(Word.DONE), 13)),
+                9,
+                List.of(Table.Section.plain(rows)));
+    }
+
+    private String mass(String product, int packs) {
+        return desk.shop()
+                .findProduct(product)
+                .map(found -> desk.measures().mass(found.net().times(packs)))
+                .orElse("");
+    }
+
+    private Table kettles() {
+        List<Row> rows = new FallbackKettles(fallback, desk.shop())
+                .needs().stream().map(this::kettle).toList();
+        return new Table(
+                List.of(
+                        new Table.Column(desk.say(Word.FALLBACK_RECIPE), 70),
+                        new Table.Column(desk.say(Word.FALLBACK_BEANS), 60),
+                        new Table.Column(desk.say(Word.FALLBACK_KETTLES), 60)),
+                8.5,
+                rows.isEmpty() ? List.of() : List.of(Table.Section.plain(rows)));
+    }
+
+    private Row kettle(FallbackKettles.Need need) {
+        Recipe recipe = desk.shop().recipe(need.recipe());
+        Measures measures = desk.measures();
+        return Row.of(
+                Cell.text(recipe.name(), Lettering.bold(12)),
+                Cell.text(measures.mass(need.input()), Lettering.bold(13)),
+                Cell.text(
+                        desk.say(
+                                Word.FALLBACK_KETTLES_OF,
+                                need.kettles(),
+                                measures.mass(recipe.kettle().most())),
+                        Lettering.plain(11.5)));
+    }
+
+    private Table dates() {
+        List<Table.Column> columns = new ArrayList<>(
+                List.of(new Table.Column(desk.say(Word.FALLBACK_PRODUCT), 66)));
+        for (int i = 0; i < PACKING_DAYS; i++)
+            columns.add(new Table.Column(
+                    desk.say(
+                            Word.FALLBACK_IF_PACKED,
+                            desk.dates().brief(fallback.forDay().plusDays(i))),
+                    60));
+        List<Row> rows = byProduct().keySet().stream()
+                .flatMap(code -> desk.shop().findProduct(code).stream())
+                .map(this::dates)
+                .toList();
+        return new Table(columns, 8.5, rows.isEmpty() ? List.of() : List.of(Table.Section.plain(rows)));
+    }
+
+    private Row dates(Product product) {
+        List<Cell> cells = new ArrayList<>(List.of(Cell.text(product.name(), Lettering.plain(11.5))));
+        for (int i = 0; i < PACKING_DAYS; i++) {
+            LocalDate until = product.keeping().bestBefore(fallback.forDay().plusDays(i));
+            cells.add(Cell.text(desk.dates().onLabel(until), Lettering.bold(13)));
+        }
+        return new Row(cells, Row.Look.PLAIN);
+    }
+
+    private Table deliver() {
+        Comparator<Fallback.Line> byStop = Comparator.comparingInt(this::stop)
+                .thenComparing(Fallback.Line::customer)
+                .thenComparing(Fallback.Line::product);
+        TreeMap<String, List<Fallback.Line>> byRoute = fallback.lines().stream()
+                .filter(line -> line.packs() > 0)
+                .sorted(byStop)
+                .collect(Collectors.groupingBy(Fallback.Line::route, TreeMap::new, Collectors.toList()));
+        List<Table.Section> sections = new ArrayList<>();
+        byRoute.forEach((route, lines) -> {
+            Row head = Row.bar(12, routeName(route));
+            sections.add(new Table.Section(
+                    List.of(head),
+                    List.of(Row.bar(12, desk.say(Word.CONTINUED, routeName(route)))),
+                    lines.stream().map(this::delivery).toList(),
+                    false));
+        });
+        return new Table(
+                List.of(
+                        new Table.Column(desk.say(Word.PICK_CUSTOMER), 72),
+                        new Table.Column(desk.say(Word.PICK_PRODUCT), 56),
+                        new Table.Column(desk.say(Word.PICK_PACKS), 16),
+                        new Table.Column(desk.say(Word.PICK_CASES), 34),
+                        new Table.Column(desk.say(Word.ROUTE_GIVEN), 14)),
+                8.5,
+                sections);
+    }
+
+    private String routeName(String code) {
+        return desk.shop().routes().stream()
+                .filter(route -> route.code().equals(code))
+                .map(route -> code + "  " + route.name() + "  " + route.departs())
+                .findFirst()
+                .orElse(code);
+    }
+
+    private int stop(Fallback.Line line) {
+        return desk.shop().findCustomer(line.customer()).map(Customer::stop).orElse(Integer.MAX_VALUE);
+    }
+
+    private Row delivery(Fallback.Line line) {
+        return Row.of(
+                Cell.text(desk.customerName(line.customer()), Lettering.plain(11)),
+                Cell.text(desk.productName(line.product()), Lettering.plain(11)),
+                Cell.text(Integer.toString(line.packs()), Lettering.bold(13)),
+                Cell.text(desk.cases(desk.cases(line.product(), line.packs())), Lettering.plain(10.5)),
+                Cell.tick("", Lettering.plain(11)));
+    }
+
+    private static Cell plain(int packs) {
+        return Cell.text(Integer.toString(packs), Lettering.plain(11));
+    }
+}

@@ -1,0 +1,100 @@
+package dawnkettle.sheet;
+
+import java.util.List;
+
+/**
+ * What stands at the head and foot of every page of a sheet.
+ *
+ * @param first the very first line, as which fallback sheet to destroy; may be empty
+ * @param title what the sheet is
+ * @param date for which day, in letters
+ * @param revision which revision and what it replaces; may be empty
+ * @param facts shop, when it was planned
+ * @param banner how much of the plan could be had, white on black; empty for a full plan
+ * @param foot cautions that belong to every page
+ */
+record Masthead(
+        String first,
+        String title,
+        String date,
+        String revision,
+        String facts,
+        String banner,
+        List<String> foot) {
+    private static final Lettering FIRST = Lettering.plain(10);
+    private static final Lettering TITLE = Lettering.bold(21);
+    private static final Lettering DATE = Lettering.bold(15).aligned(Lettering.Align.RIGHT);
+    private static final Lettering REVISION = Lettering.bold(12);
+    private static final Lettering FACTS = Lettering.plain(10);
+    private static final Lettering BANNER = Lettering.bold(12.5).white();
+    private static final Lettering FOOT = Lettering.plain(9);
+    private static final double PAGE_MM = 32;
+    private static final double BAR_PAD_MM = 0.8;
+    private static final double GAP_MM = 2;
+
+    Masthead {
+        foot = List.copyOf(foot);
+    }
+
+    Masthead withBanner(String other) {
+        return new Masthead(first, title, date, revision, facts, other, foot);
+    }
+
+    Masthead withFirst(String other) {
+        return new Masthead(other, title, date, revision, facts, banner, foot);
+    }
+
+    Masthead withFoot(List<String> other) {
+        return new Masthead(first, title, date, revision, facts, banner, other);
+    }
+
+    /** From the top margin to where the page's own content begins. */
+    double headMm(double width, Typeface typeface) {
+        return draw(new Canvas(typeface), new Frame(0, 0, width, 0), "");
+    }
+
+    double footMm(double width, Typeface typeface) {
+        Wrapping wrapping = new Wrapping(typeface);
+        return GAP_MM
+                + FOOT.lineMm()
+                        * foot.stream()
+                                .mapToInt(line -> wrapping.lines(line, FOOT, width).size())
+                                .sum();
+    }
+
+    /** Draws the head and returns the y below it. */
+    double draw(Canvas canvas, Frame frame, String pageOf) {
+        double y = frame.y();
+        if (!first.isBlank()) y = canvas.lines(at(frame, y), FIRST, first);
+        double dateWidth = canvas.typeface().widthMm(date, DATE) + 3;
+        double below = canvas.lines(new Frame(frame.x(), y, frame.width() - dateWidth, 0), TITLE, title);
+        canvas.text(frame.right(), y + TITLE.riseMm(), DATE, date);
+        y = below;
+        if (!revision.isBlank()) y = canvas.lines(at(frame, y), REVISION, revision);
+        canvas.text(frame.right(), y + FACTS.riseMm(), FACTS.aligned(Lettering.Align.RIGHT), pageOf);
+        y = canvas.lines(new Frame(frame.x(), y, frame.width() - PAGE_MM, 0), FACTS, facts) + 0.8;
+        if (!banner.isBlank()) y = bar(canvas, at(frame, y));
+        canvas.across(frame.x(), frame.right(), y, 0.7);
+        return y + GAP_MM;
+    }
+
+    private double bar(Canvas canvas, Frame at) {
+        Wrapping wrapping = new Wrapping(canvas.typeface());
+        int lines = wrapping.lines(banner, BANNER, at.width() - 4).size();
+        double height = lines * BANNER.lineMm() + 2 * BAR_PAD_MM;
+        canvas.box(new Frame(at.x(), at.y(), at.width(), height), Mark.Look.BLACK);
+        canvas.lines(new Frame(at.x() + 2, at.y() + BAR_PAD_MM, at.width() - 4, 0), BANNER, banner);
+        return at.y() + height;
+    }
+
+    void drawFoot(Canvas canvas, Frame frame) {
+        if (foot.isEmpty()) return;
+        canvas.across(frame.x(), frame.right(), frame.y() + GAP_MM / 2, 0.2);
+        double y = frame.y() + GAP_MM;
+        for (String line : foot) y = canvas.lines(at(frame, y), FOOT, line);
+    }
+
+    private static Frame at(Frame frame, double y) {
+        return new Frame(frame.x(), y, frame.width(), 0);
+    }
+}

@@ -1,0 +1,44 @@
+package dawnkettle.sheet;
+
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * A sheet as plain marks at millimetres: what is computed here is drawn, printed and filed elsewhere.
+ *
+ * @param name stem of the file it becomes, as "soak" or "route-R3"; one of its own within a day
+ */
+public record Sheet(Kind kind, String name, Imprint imprint, List<Page> pages) {
+    public Sheet {
+        if (!name.matches("[a-z][A-Za-z0-9_-]{0,79}"))
+            throw new IllegalArgumentException("sheet name \"" + name + "\" is not 1 to 80 of letters, digits, - and _");
+        if (pages.isEmpty()) throw new IllegalArgumentException("sheet " + name + " has no page");
+        pages = List.copyOf(pages);
+    }
+
+    /** Every mark of every page, one a line: what a golden file holds. */
+    public String asText() {
+        StringBuilder text = new StringBuilder(String.format(
+                Locale.ROOT, "%s %s \"%s\" %s %s%n", kind.word(), name, imprint.title(), imprint.language(), imprint.paper()));
+        for (int i = 0; i < pages.size(); i++) {
+            text.append("page ").append(i + 1).append('\n');
+            pages.get(i).bookmarks().forEach(bookmark -> text.append(bookmark).append('\n'));
+            pages.get(i).marks().forEach(mark -> text.append(mark).append('\n'));
+        }
+        return text.toString().replace("\r\n", "\n");
+    }
+
+    /** What a sheet is for; settings name the copies of each by its word. */
+    public enum Kind {
+        SOAK,
+        RUN,
+        PICK,
+        ROUTE,
+        FALLBACK,
+        COUNT;
+
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
+}

@@ -1,0 +1,73 @@
+package dawnkettle.sheet;
+
+import dawnkettle.plan.DayPlan;
+import dawnkettle.plan.PlannedOperation;
+import dawnkettle.shop.Shop;
+import dawnkettle.shop.WorkStation;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+
+/** All the sheets of a plan, in the order in which they are wanted. */
+public final class SheetSet {
+    private final Day day;
+    private final Set<String> names = new HashSet<>();
+
+    private SheetSet(Day day) {
+        this.day = day;
+    }
+
+    /** Soak, run overview, a run sheet a group of stations, pick, and a route sheet a van. */
+    public static List<Sheet> of(DayPlan plan, Shop shop, SheetStyle style) {
+        return new SheetSet(new Day(plan, new Desk(shop, style))).sheets();
+    }
+
+    private List<Sheet> sheets() {
+        List<Sheet> sheets = new ArrayList<>();
+        sheets.add(SoakSheet.of(day.plan(), day.desk()));
+        sheets.add(new RunOverview(day).sheet());
+        groups().forEach((group, operations) ->
+                sheets.add(new StationSheet(day, group, operations).sheet(name("run", group))));
+        List<Load> loads = Load.of(day);
+        sheets.add(new PickSheet(day, loads).sheet());
+        for (Load load : loads)
+            if (!load.stops().isEmpty()) sheets.add(new RouteSheet(day, load).sheet(name("route", load.route())));
+        return sheets;
+    }
+
+    /** Operations by the heading of the run sheet on which their station stands, in the owner's order. */
+    private Map<String, List<PlannedOperation>> groups() {
+        List<String> written = day.desk().shop().floor().stations().stream()
+                .map(WorkStation::group)
+                .distinct()
+                .toList();
+        Map<String, List<PlannedOperation>> groups = new LinkedHashMap<>();
+        day.inOrder().stream()
+                .sorted(Comparator.comparingInt(operation -> place(written, group(operation))))
+                .forEach(operation -> groups.computeIfAbsent(group(operation), group -> new ArrayList<>())
+                        .add(operation));
+        return groups;
+    }
+
+    private static int place(List<String> written, String group) {
+        return written.contains(group) ? written.indexOf(group) : written.size();
+    }
+
+    private String group(PlannedOperation operation) {
+        return day.station(operation.station()).map(WorkStation::group).orElse(operation.stage());
+    }
+
+    /** A file name from words: letters and digits joined by hyphens, and a number behind it where it is taken. */
+    private String name(String kind, String words) {
+        String stem = words.replaceAll("[^A-Za-z0-9]+", "-").replaceAll("^-|-$", "");
+        if (kind.equals("run")) stem = stem.toLowerCase(Locale.ROOT).replace("-and-", "-");
+        String name = stem.isEmpty() ? kind + "-1" : kind + "-" + stem;
+        for (int i = 2; !names.add(name); i++) name = kind + "-" + (stem.isEmpty() ? "" : stem + "-") + i;
+        return name;
+    }
+}

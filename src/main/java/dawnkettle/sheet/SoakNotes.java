@@ -1,0 +1,142 @@
+package dawnkettle.sheet;
+
+import dawnkettle.measure.Celsius;
+import dawnkettle.measure.Mass;
+import dawnkettle.plan.DayPlan;
+import dawnkettle.plan.PlannedBatch;
+import dawnkettle.plan.PlannedSoak;
+import dawnkettle.plan.SoakCall;
+import dawnkettle.plan.SoakLaw;
+import dawnkettle.shop.Material;
+import dawnkettle.shop.Shop;
+import dawnkettle.shop.Tub;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.ToIntFunction;
+import java.util.stream.Collectors;
+
+/** What a soak sheet says besides its tubs: sacks, the room, what to do when it is warmer or colder, how to lift. */
+final class SoakNotes {
+    /** How far off the room may well be overnight, in degrees Celsius (common practice, no source). */
+    private static final int DRIFT = 3;
+
+    /** Load constant of the NIOSH lifting equation, 23 kg or 51 lb (ccohs.ca). */
+    private static final Mass LOAD_CONSTANT = Mass.kilograms(23);
+
+    private final Desk desk;
+    private final List<Material> beans;
+    private final List<String> remarks;
+
+    private SoakNotes(Desk desk, Set<String> soakGroups, List<String> remarks) {
+        this.desk = desk;
+        this.beans = desk.shop().materials().stream()
+                .filter(material -> material.kind() == Material.Kind.BEANS)
+                .filter(material -> soakGroups.contains(material.soakGroup()))
+                .toList();
+        this.remarks = remarks;
+    }
+
+    static SoakNotes of(DayPlan plan, Desk desk) {
+        Shop shop = desk.shop();
+        Set<String> groups = plan.batches().stream()
+                .map(PlannedBatch::recipe)
+                .distinct()
+                .flatMap(recipe -> shop.recipe(recipe).soakGroup().stream())
+                .collect(Collectors.toSet());
+        return new SoakNotes(desk, groups, List.of());
+    }
+
+    static SoakNotes of(SoakCall call, Desk desk) {
+        Set<String> groups =
+                call.groups().stream().map(SoakCall.GroupMass::soakGroup).collect(Collectors.toSet());
+        return new SoakNotes(desk, groups, call.notes());
+    }
+
+    List<String> remarks() {
+        return remarks;
+    }
+
+    /** Whole sacks and what is weighed on top, where the shop buys its beans in one size of sack. */
+    String sacks(PlannedSoak tub) {
+        Optional<Mass> sack = sack();
+        if (sack.isEmpty()) return "";
+        long whole = tub.beans().dividedBy(sack.get());
+        Mass rest = tub.beans().minus(sack.get().times(whole));
+        if (whole == 0) return "";
+        String sacks = whole == 1 ? desk.say(Word.SOAK_ONE_SACK) : desk.say(Word.SOAK_SACKS, whole);
+        return rest.isZero()
+                ? sacks
+                : desk.say(Word.SOAK_SACKS_AND, sacks, desk.measures().mass(rest));
+    }
+
+    /** What stands below the tubs. */
+    List<Block> below(List<PlannedSoak> tubs) {
+        List<String> room = new ArrayList<>();
+        room.add(desk.say(
+                Word.SOAK_TOTAL,
+                tubs.size(),
+                desk.measures().mass(Mass.sum(tubs.stream().map(PlannedSoak::beans).toList()))));
+        room.add(desk.say(
+                Word.SOAK_ROOM,
+                desk.measures().temperature(tubs.get(0).room()),
+                tubs.get(0).source()));
+        room.addAll(drift(tubs));
+        room.addAll(remarks);
+        List<String> care =
+                List.of(desk.say(Word.SOAK_CHECK), desk.say(Word.SOAK_SLIPS), desk.say(Word.SOAK_TOO_WARM), lifting());
+        return List.of(
+                new Block.Panel(desk.say(Word.SOAK_DRIFT_TITLE), room, false),
+                new Block.Panel(desk.say(Word.CAUTION), care, true));
+    }
+
+    private List<String> drift(List<PlannedSoak> tubs) {
+        int sooner = most(tubs, -DRIFT, SoakLaw.Course::readyMinutes);
+        int latestSooner = most(tubs, -DRIFT, SoakLaw.Course::latestMinutes);
+        int later = most(tubs, DRIFT, SoakLaw.Course::readyMinutes);
+        if (sooner == 0 && later == 0) return List.of();
+        return List.of(
+                desk.say(Word.SOAK_WARMER, hours(sooner), hours(latestSooner)),
+                desk.say(Word.SOAK_COLDER, hours(later)));
+    }
+
+    /** The most by which {@code minutes} moves over the tubs when the room is colder (or, below 0, warmer). */
+    private int most(List<PlannedSoak> tubs, int colderBy, ToIntFunction<SoakLaw.Course> minutes) {
+        int most = 0;
+        for (PlannedSoak soak : tubs) {
+            Optional<Tub> tub = tub(soak.tub());
+            if (tub.isEmpty()) continue;
+            Celsius other = Celsius.tenths(soak.room().tenths() - 10 * colderBy);
+            SoakLaw.Course planned = SoakLaw.DEFAULT.course(soak.waterTemperature(), soak.room(), tub.get());
+            SoakLaw.Course moved = SoakLaw.DEFAULT.course(soak.waterTemperature(), other, tub.get());
+            most = Math.max(most, Math.abs(minutes.applyAsInt(moved) - minutes.applyAsInt(planned)));
+        }
+        return most;
+    }
+
+    private Optional<Tub> tub(String code) {
+        return desk.shop().floor().tubs().stream()
+                .filter(tub -> tub.code().equals(code))
+                .findFirst();
+    }
+
+    /** To the next ten minutes: the law is not better than that. */
+    private String hours(int minutes) {
+        int rounded = (minutes + 5) / 10 * 10;
+        return rounded < 60
+                ? desk.say(Word.MINUTES, rounded)
+                : desk.say(Word.HOURS_MINUTES, rounded / 60, rounded % 60);
+    }
+
+    private String lifting() {
+        return sack().filter(sack -> sack.compareTo(LOAD_CONSTANT) > 0)
+                .map(sack -> desk.say(Word.SOAK_LIFT, desk.measures().mass(sack)))
+                .orElse(desk.say(Word.SOAK_LIFT_PLAIN));
+    }
+
+    private Optional<Mass> sack() {
+        List<Integer> sizes = beans.stream().map(Material::packSize).distinct().toList();
+        return sizes.size() == 1 ? Optional.of(Mass.kilograms(sizes.get(0))) : Optional.empty();
+    }
+}

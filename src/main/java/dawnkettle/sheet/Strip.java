@@ -1,0 +1,153 @@
+package dawnkettle.sheet;
+
+import dawnkettle.plan.DayFloor.DayStation;
+import dawnkettle.plan.PlannedOperation;
+import dawnkettle.plan.PlannedRoute;
+import dawnkettle.shop.WorkStation;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The day as a strip: a lane a place of a station, a bar a batch, hours as a grid, vans at the foot. */
+final class Strip {
+    private static final double NAMES_MM = 44;
+    private static final double HOURS_MM = 5.5;
+    private static final double SHORTEST_HOUR_MM = 12;
+    private static final Lettering HOUR = Lettering.bold(9.5).aligned(Lettering.Align.CENTRE);
+    private static final Lettering SHORT_HOUR = Lettering.bold(9).aligned(Lettering.Align.CENTRE);
+
+    private final Day day;
+    private final Flow flow;
+    private final Instant from;
+    private final Instant until;
+
+    Strip(Day day, Flow flow) {
+        this.day = day;
+        this.flow = flow;
+        List<Instant> instants = Stream.concat(
+                        day.plan().operations().stream().flatMap(one -> Stream.of(one.start(), one.end())),
+                        day.plan().routes().stream().map(PlannedRoute::departs))
+                .sorted()
+                .toList();
+        this.from = instants.get(0).truncatedTo(ChronoUnit.HOURS);
+        this.until = instants.get(instants.size() - 1)
+                .plus(Duration.ofMinutes(59))
+                .truncatedTo(ChronoUnit.HOURS);
+    }
+
+    void draw() {
+        List<Lane> lanes = new ArrayList<>(lanes());
+        if (!day.plan().routes().isEmpty()) lanes.add(new VanLane(day));
+        int next = 0;
+        while (next < lanes.size()) {
+            double room = flow.roomMm() - HOURS_MM;
+            int last = next;
+            double height = 0;
+            while (last < lanes.size() && height + lanes.get(last).heightMm(this) <= room)
+                height += lanes.get(last++).heightMm(this);
+            if (last > next) part(lanes.subList(next, last), flow.claim(height + HOURS_MM));
+            if (last < lanes.size()) flow.turn();
+            next = last;
+        }
+    }
+
+    private void part(List<Lane> lanes, Frame frame) {
+        Canvas canvas = flow.canvas();
+        hours(canvas, frame);
+        double y = frame.y() + HOURS_MM;
+        for (Lane lane : lanes) {
+            double height = lane.heightMm(this);
+            lane.draw(this, canvas, new Frame(frame.x(), y, frame.width(), height));
+            y += height;
+            canvas.across(frame.x(), frame.right(), y, 0.15);
+        }
+        canvas.across(frame.x(), frame.right(), frame.y() + HOURS_MM, 0.5);
+        canvas.across(frame.x(), frame.right(), y, 0.5);
+    }
+
+    private void hours(Canvas canvas, Frame frame) {
+        double hourMm = at(from.plus(Duration.ofHours(1))) - at(from);
+        boolean narrow = hourMm < SHORTEST_HOUR_MM;
+        for (Instant hour = from; !hour.isAfter(until); hour = hour.plus(Duration.ofHours(1))) {
+            String time = day.desk().dates().time(hour);
+            boolean last = hour.equals(until);
+            if (!last || !narrow)
+                canvas.text(
+                        last ? frame.right() : at(hour),
+                        frame.y() + HOURS_MM - 1.4,
+                        last ? HOUR.aligned(Lettering.Align.RIGHT) : narrow ? SHORT_HOUR : HOUR,
+                        narrow ? time.substring(0, 2) : time);
+            canvas.down(at(hour), frame.y() + HOURS_MM, frame.bottom(), 0.12);
+        }
+    }
+
+    /** Where an instant lies across the page. */
+    double at(Instant instant) {
+        double width = flow.width() - NAMES_MM;
+        double share = (double) Duration.between(from, instant).toSeconds()
+                / Duration.between(from, until).toSeconds();
+        return Flow.MARGIN_MM + NAMES_MM + width * share;
+    }
+
+    double namesMm() {
+        return NAMES_MM;
+    }
+
+    double rightMm() {
+        return Flow.MARGIN_MM + flow.width();
+    }
+
+    Typeface typeface() {
+        return flow.canvas().typeface();
+    }
+
+    private List<Lane> lanes() {
+        List<Lane> lanes = new ArrayList<>();
+        for (String station : stations()) {
+            List<PlannedOperation> there = day.inOrder().stream()
+                    .filter(operation -> operation.station().equals(station))
+                    .toList();
+            long capacity = capacityGrams(station);
+            if (capacity > 0) lanes.add(new LoadLane(day, station, capacity, there));
+            else placeLanes(station, there, lanes);
+        }
+        return lanes;
+    }
+
+    private void placeLanes(String station, List<PlannedOperation> there, List<Lane> lanes) {
+        List<Integer> places =
+                there.stream().map(PlannedOperation::place).distinct().sorted().toList();
+        for (int place : places) {
+            String name = day.stationName(station) + (places.size() > 1 ? " / " + place : "");
+            lanes.add(new BarLane(
+                    name,
+                    there.stream().filter(one -> one.place() == place).toList()));
+        }
+    }
+
+    /** Stations that have work, in the order in which the owner wrote them down. */
+    private List<String> stations() {
+        List<String> written = day.desk().shop().floor().stations().stream()
+                .map(WorkStation::code)
+                .toList();
+        return day.plan().operations().stream()
+                .map(PlannedOperation::station)
+                .distinct()
+                .sorted(Comparator.comparingInt((String code) ->
+                                written.contains(code) ? written.indexOf(code) : written.size())
+                        .thenComparing(Comparator.naturalOrder()))
+                .toList();
+    }
+
+    private long capacityGrams(String station) {
+        return day.plan().floor().stations().stream()
+                .filter(one -> one.station().equals(station))
+                .mapToLong(DayStation::capacityGrams)
+                .findFirst()
+                .orElse(0);
+    }
+}

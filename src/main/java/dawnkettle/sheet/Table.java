@@ -1,0 +1,118 @@
+package dawnkettle.sheet;
+
+import java.util.List;
+
+/**
+ * Rows under headings, in sections that may each have a head of their own.
+ *
+ * @param rowMm least height of a row
+ */
+record Table(List<Column> columns, double rowMm, List<Section> sections) {
+    private static final double PAD_MM = 1.3;
+    private static final Lettering HEADING = Lettering.bold(9.5);
+
+    Table {
+        columns = List.copyOf(columns);
+        sections = List.copyOf(sections);
+    }
+
+    /** @param share of the width, counted against the other columns' */
+    record Column(String heading, double share) {}
+
+    /**
+     * Rows that belong together.
+     *
+     * @param head rows above them; none for a table without sections
+     * @param headAgain the same where the section goes on overleaf
+     * @param whole whether it is kept on one page where one page holds it
+     */
+    record Section(List<Row> head, List<Row> headAgain, List<Row> rows, boolean whole) {
+        Section {
+            head = List.copyOf(head);
+            headAgain = List.copyOf(headAgain);
+            rows = List.copyOf(rows);
+        }
+
+        static Section plain(List<Row> rows) {
+            return new Section(List.of(), List.of(), rows, false);
+        }
+    }
+
+    double headingMm(double width, Typeface typeface) {
+        if (columns.stream().allMatch(column -> column.heading().isBlank())) return 0;
+        double highest = 0;
+        for (int i = 0; i < columns.size(); i++) {
+            Cell cell = Cell.text(columns.get(i).heading(), HEADING);
+            highest = Math.max(highest, cell.heightMm(span(i, i + 1, new Frame(0, 0, width, 0)).width(), typeface));
+        }
+        return highest + 2 * PAD_MM;
+    }
+
+    void drawHeading(Canvas canvas, Frame frame) {
+        for (int i = 0; i < columns.size(); i++)
+            canvas.lines(span(i, i + 1, frame), HEADING, columns.get(i).heading());
+        canvas.across(frame.x(), frame.right(), frame.bottom(), 0.5);
+    }
+
+    double heightMm(List<Row> rows, double width, Typeface typeface) {
+        return rows.stream().mapToDouble(row -> heightMm(row, width, typeface)).sum();
+    }
+
+    double heightMm(Row row, double width, Typeface typeface) {
+        double rise = rise(row);
+        double highest = 0;
+        for (int i = 0; i < row.cells().size(); i++) {
+            Cell cell = row.cells().get(i);
+            double own = cell.heightMm(field(row, i, new Frame(0, 0, width, 0)).width(), typeface);
+            highest = Math.max(highest, drop(cell, rise) + own);
+        }
+        double least = row.cells().size() == 1 && columns.size() > 1 ? 0 : rowMm;
+        return Math.max(least, highest + 2 * PAD_MM);
+    }
+
+    void draw(Canvas canvas, Row row, Frame frame) {
+        if (row.look() == Row.Look.INVERSE) canvas.box(frame, Mark.Look.BLACK);
+        if (row.look() == Row.Look.SHADED) canvas.box(frame, Mark.Look.SHADE);
+        if (row.look() == Row.Look.NEW_HOUR) canvas.across(frame.x(), frame.right(), frame.y(), 0.6);
+        double rise = rise(row);
+        double top = frame.y() + slack(canvas, row, frame) / 2;
+        for (int i = 0; i < row.cells().size(); i++) {
+            Frame field = field(row, i, frame);
+            Cell cell = row.cells().get(i);
+            double drop = drop(cell, rise);
+            cell.draw(canvas, new Frame(field.x(), top + PAD_MM + drop, field.width(), frame.height()));
+        }
+        canvas.across(frame.x(), frame.right(), frame.bottom(), 0.15);
+    }
+
+    /** Height that the row has to spare, so that short rows stand in the middle of theirs. */
+    private double slack(Canvas canvas, Row row, Frame frame) {
+        Table snug = new Table(columns, 0, List.of());
+        return frame.height() - snug.heightMm(row, frame.width(), canvas.typeface());
+    }
+
+    private static double rise(Row row) {
+        return row.cells().stream().mapToDouble(Cell::riseMm).max().orElse(0);
+    }
+
+    private static double drop(Cell cell, double rise) {
+        return cell.riseMm() == 0 ? 0 : rise - cell.riseMm();
+    }
+
+    private Frame field(Row row, int index, Frame frame) {
+        return row.cells().size() == 1 ? span(0, columns.size(), frame) : span(index, index + 1, frame);
+    }
+
+    private Frame span(int from, int until, Frame frame) {
+        double all = shares(0, columns.size());
+        double x = frame.x() + frame.width() * shares(0, from) / all;
+        double width = frame.width() * shares(from, until) / all;
+        return new Frame(x + PAD_MM, frame.y() + PAD_MM, width - 2 * PAD_MM, 0);
+    }
+
+    private double shares(int from, int until) {
+        return columns.subList(from, until).stream()
+                .mapToDouble(Column::share)
+                .sum();
+    }
+}

@@ -1,0 +1,64 @@
+package dawnkettle.sheet;
+
+import java.text.BreakIterator;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Breaks text into lines that fit; nothing is ever cut off or made smaller. */
+final class Wrapping {
+    private final Typeface typeface;
+
+    Wrapping(Typeface typeface) {
+        this.typeface = typeface;
+    }
+
+    List<String> lines(String text, Lettering lettering, double widthMm) {
+        List<String> lines = new ArrayList<>();
+        for (String paragraph : text.split("\n", -1)) wrap(paragraph, lettering, widthMm, lines);
+        return lines;
+    }
+
+    private void wrap(String text, Lettering lettering, double widthMm, List<String> lines) {
+        String line = "";
+        for (String piece : pieces(text)) {
+            if (fits(line + piece, lettering, widthMm)) {
+                line += piece;
+                continue;
+            }
+            if (!line.isBlank()) lines.add(line.strip());
+            line = piece.stripLeading();
+            while (!fits(line, lettering, widthMm)) {
+                int cut = longestFit(line, lettering, widthMm);
+                lines.add(line.substring(0, cut));
+                line = line.substring(cut);
+            }
+        }
+        lines.add(line.strip());
+    }
+
+    private boolean fits(String text, Lettering lettering, double widthMm) {
+        return typeface.widthMm(text.stripTrailing(), lettering) <= widthMm;
+    }
+
+    /** At least one character, so that a column too narrow for any still ends. */
+    private int longestFit(String word, Lettering lettering, double widthMm) {
+        int cut = word.offsetByCodePoints(0, 1);
+        while (cut < word.length()) {
+            int next = word.offsetByCodePoints(cut, 1);
+            if (!fits(word.substring(0, next), lettering, widthMm)) break;
+            cut = next;
+        }
+        return cut;
+    }
+
+    private static List<String> pieces(String text) {
+        BreakIterator breaks = BreakIterator.getLineInstance(Locale.ROOT);
+        breaks.setText(text);
+        List<String> pieces = new ArrayList<>();
+        int from = breaks.first();
+        for (int to = breaks.next(); to != BreakIterator.DONE; from = to, to = breaks.next())
+            pieces.add(text.substring(from, to));
+        return pieces;
+    }
+}

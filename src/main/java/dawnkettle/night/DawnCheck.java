@@ -1,0 +1,45 @@
+package dawnkettle.night;
+
+import dawnkettle.book.BookLine;
+import dawnkettle.book.ClosedBook;
+import dawnkettle.plan.DayPlan;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/** Before the first grind: what the night did to the soak, and what came after the close; a revision only if something changes. */
+final class DawnCheck implements Work {
+    private final Office office;
+    private final PlanTomorrow planning;
+    private final PrintSheets printing;
+
+    DawnCheck(Office office, PlanTomorrow planning, PrintSheets printing) {
+        this.office = office;
+        this.planning = planning;
+        this.printing = printing;
+    }
+
+    @Override
+    public String run(LocalDate productionDate) {
+        DayPlan before = office.plan(productionDate)
+                .orElseThrow(() -> new IllegalStateException("there is no plan of " + productionDate));
+        List<BookLine> lines = office.book().bookFor(productionDate).stream()
+                .filter(line -> line.packs() > 0)
+                .toList();
+        DayPlan after = planning.compute(productionDate, new ClosedBook(productionDate, office.now(), lines));
+        if (isAlike(before, after)) return "nothing has changed since the plan";
+        planning.keep(after);
+        String sheets = printing.print(after, Optional.of(before));
+        return "revision " + after.heading().revision() + ": " + PlanTomorrow.sentence(after) + "; " + sheets
+                + " printed again";
+    }
+
+    /** Whether nothing that anybody works by differs. */
+    private static boolean isAlike(DayPlan before, DayPlan after) {
+        return before.orders().equals(after.orders())
+                && before.batches().equals(after.batches())
+                && before.operations().equals(after.operations())
+                && before.allocation().equals(after.allocation())
+                && before.soaks().equals(after.soaks());
+    }
+}

@@ -1,0 +1,24 @@
+package dawnkettle.night;
+
+import dawnkettle.label.Designs;
+import dawnkettle.label.LabelDrawing;
+import dawnkettle.label.LabelPrinter;
+import dawnkettle.mail.Charts;
+import dawnkettle.mail.Post;
+import dawnkettle.sheet.Printer;
+import dawnkettle.sheet.SheetStyle;
+
+/** All that the night calls and that lies outside: devices, or folders in a rehearsal. */
+public record Edges(Senses senses, PaperDesk paper, LabelDesk labels, MailDesk mail, PlanForm plans) {
+    /** What comes in. */
+    public record Senses(OrderSource orders, Thermometer thermometer, TrustedTime time) {}
+
+    /** Sheets. */
+    public record PaperDesk(Printer printer, SheetStyle style) {}
+
+    /** @param design label design of products that name none */
+    public record LabelDesk(LabelPrinter printer, LabelDrawing drawing, Designs designs, String design) {}
+
+    /** Mails. */
+    public record MailDesk(Post post, Charts charts) {}
+}

@@ -1,0 +1,110 @@
+package dawnkettle.night;
+
+import dawnkettle.book.ClosedBook;
+import dawnkettle.floor.Budget;
+import dawnkettle.plan.Allowances;
+import dawnkettle.plan.DayPlan;
+import dawnkettle.plan.Evening;
+import dawnkettle.plan.Heading.Frozen;
+import dawnkettle.plan.PlannedBatch;
+import dawnkettle.plan.PlannedRoute;
+import dawnkettle.plan.PlannedSoak;
+import dawnkettle.plan.SoakCall;
+import dawnkettle.store.LabelRows;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Gathers what a plan is computed from: the book, the cold room, the tubs, what has happened. */
+final class Evenings {
+    private final Office office;
+
+    Evenings(Office office) {
+        this.office = office;
+    }
+
+    /** What is known of a production day now; for a revision, with the plan in force and what has happened since. */
+    Evening of(LocalDate productionDate, ClosedBook book, long decodes) {
+        Instant now = office.now().truncatedTo(ChronoUnit.SECONDS);
+        return new Evening(
+                book,
+                outlook(productionDate),
+                larder(productionDate),
+                soakRoom(productionDate),
+                committed(productionDate),
+                now,
+                new Budget(decodes, search().seed(), search().guardMillis()));
+    }
+
+    private NightSettings.Search search() {
+        return office.papers().settings().search();
+    }
+
+    private Evening.Outlook outlook(LocalDate productionDate) {
+        LocalDate next = office.shop().calendar().next(productionDate);
+        List<Allowances.LateDay> late = new PastWeeks(office.ledger(), office.shop()).lateDays();
+        return new Evening.Outlook(
+                office.book().bookFor(next).stream().filter(line -> line.packs() > 0).toList(),
+                Allowances.of(office.shop(), productionDate, late));
+    }
+
+    private Evening.Larder larder(LocalDate productionDate) {
+        return new Evening.Larder(
+                office.ledger().stock().finished(office.shop(), productionDate),
+                office.ledger().stock().beans(office.shop(), productionDate, office.now()));
+    }
+
+    private Evening.SoakRoom soakRoom(LocalDate productionDate) {
+        Optional<SoakCall> call = office.ledger().soaks().find(productionDate).filter(found -> !found.isEmpty());
+        return new Evening.SoakRoom(
+                office.edges().senses().thermometer().read(office.now()), call, occupied(productionDate));
+    }
+
+    /** Tubs of the day before, until their last batch is ground. */
+    private List<Evening.Occupied> occupied(LocalDate productionDate) {
+        Optional<DayPlan> before = office.plan(office.shop().calendar().previous(productionDate));
+        List<Evening.Occupied> occupied = new ArrayList<>();
+        before.ifPresent(plan -> plan.soaks().forEach(soak -> occupied.add(occupied(plan, soak))));
+        return occupied;
+    }
+
+    private static Evening.Occupied occupied(DayPlan plan, PlannedSoak soak) {
+        Instant until = soak.batches().stream()
+                .map(batch -> plan.operationsOf(batch).get(0).end())
+                .max(Comparator.naturalOrder())
+                .orElse(soak.latestGrindAt());
+        return new Evening.Occupied(soak.tub(), until);
+    }
+
+    private Evening.Committed committed(LocalDate productionDate) {
+        Optional<DayPlan> before = office.plan(productionDate);
+        return before.map(plan -> new Evening.Committed(before, facts(plan))).orElse(Evening.Committed.NOTHING);
+    }
+
+    /** What of a plan has happened by now; a tub or a batch without a record is taken to be as planned. */
+    List<Frozen> facts(DayPlan plan) {
+        Instant now = office.now();
+        List<Frozen> facts = new ArrayList<>();
+        for (PlannedSoak soak : plan.soaks())
+            if (!soak.fillAt().isAfter(now)) facts.add(new Frozen(Frozen.Kind.TUB_FILLED, soak.tub(), soak.fillAt()));
+        for (PlannedBatch batch : plan.batches()) {
+            Instant start = plan.operationsOf(batch.id()).get(0).start();
+            if (!start.isAfter(now)) facts.add(new Frozen(Frozen.Kind.BATCH_STARTED, batch.id(), start));
+        }
+        for (LabelRows.LabelledLot labelled : office.ledger().labels().labelledFrom(plan.heading().computedAt()))
+            if (plan.findBatch(labelled.lot()).isPresent())
+                facts.add(new Frozen(Frozen.Kind.LOT_LABELLED, labelled.lot().text(), labelled.at()));
+        for (PlannedRoute route : plan.routes())
+            if (!route.departs().isAfter(now))
+                facts.add(new Frozen(Frozen.Kind.ROUTE_GONE, van(plan, route), route.departs()));
+        return facts;
+    }
+
+    private static String van(DayPlan plan, PlannedRoute route) {
+        return route.route() + " " + route.departs().atZone(plan.heading().zone()).toLocalDate();
+    }
+}

@@ -1,0 +1,114 @@
+package dawnkettle.night;
+
+import dawnkettle.plan.DayPlan;
+import dawnkettle.store.StepKey;
+import dawnkettle.store.StepRow;
+import dawnkettle.trouble.Trouble;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The night: asked again and again, it does what the ledger says is due and not done. */
+public final class Night {
+    private static final Duration LONGEST_WAIT = Duration.ofMinutes(30);
+
+    private final Office office;
+    private final Map<Step, Work> work = new EnumMap<>(Step.class);
+    private final PrintLabels labels;
+
+    public Night(Office office) {
+        this.office = office;
+        this.labels = new PrintLabels(office);
+        SheetEffects effects = new SheetEffects(office);
+        PlanTomorrow planning = new PlanTomorrow(office);
+        PrintSheets sheets = new PrintSheets(office, effects);
+        work.put(Step.SOAK_CALL, new SettleSoak(office, effects));
+        work.put(Step.FALLBACK, new PrintFallback(office, effects));
+        work.put(Step.CLOSE, new CloseBook(office));
+        work.put(Step.PLAN, planning);
+        work.put(Step.SHEETS, sheets);
+        work.put(Step.BACKUP, new BackUp(office));
+        work.put(Step.DAWN_CHECK, new DawnCheck(office, planning, sheets));
+        work.put(Step.SUMMARY, new SendSummary(office, new Letters(office)));
+        work.put(Step.COSTS, new ReportWeek(office));
+    }
+
+    /** Takes in orders, then runs every step that is due. A step that fails never stops the next. */
+    public void tick() {
+        new TakeOrders(office).run();
+        Instant now = office.now();
+        for (Timetable.Slot slot : office.timetable().around(now)) if (!slot.due().isAfter(now)) run(slot);
+    }
+
+    /** When there is next something to do after now. */
+    public Optional<Instant> nextWake() {
+        Instant now = office.now();
+        Stream<Instant> slots = office.timetable().around(now).stream()
+                .map(Timetable.Slot::due)
+                .filter(due -> due.isAfter(now));
+        Stream<Instant> runs = office.timetable().around(now).stream()
+                .filter(slot -> slot.step() == Step.LABELS)
+                .flatMap(slot -> office.plan(slot.businessDate()).stream())
+                .flatMap(plan -> labels.open(plan).stream())
+                .map(PrintLabels.Due::at)
+                .filter(due -> due.isAfter(now));
+        return Stream.concat(slots, runs).min(Instant::compareTo);
+    }
+
+    private void run(Timetable.Slot slot) {
+        StepKey key = StepKey.of(slot.step().word(), slot.businessDate());
+        Instant now = office.now();
+        office.ledger().steps().due(key, slot.due(), now);
+        StepRow row = office.ledger().steps().find(key).orElseThrow();
+        if (row.state().isFinal() || isWaiting(row, now)) return;
+        if (now.isAfter(slot.latest())) skip(key, now);
+        else if (slot.step() == Step.LABELS) runLabels(key, slot.businessDate());
+        else runStep(key, work.get(slot.step()));
+    }
+
+    private void skip(StepKey key, Instant now) {
+        office.ledger().steps().skipped(key, now, "it was too late to be of use");
+        office.tell(key.step() + " of " + key.businessDate() + " is skipped: too late to be of use");
+    }
+
+    /** A failed step is tried again after 1, 2, 4 … minutes, at most half an hour. */
+    private static boolean isWaiting(StepRow row, Instant now) {
+        if (row.state() != StepRow.State.FAILED) return false;
+        Duration wait = Duration.ofMinutes(1L << Math.min(row.attempts() - 1, 5));
+        return now.isBefore(row.changedAt().plus(wait.compareTo(LONGEST_WAIT) < 0 ? wait : LONGEST_WAIT));
+    }
+
+    /** The boundary around each step: what goes wrong in it is written down and stops nothing else. */
+    private void runStep(StepKey key, Work step) {
+        if (!office.ledger().steps().start(key, office.now())) return;
+        try {
+            String note = step.run(key.businessDate());
+            office.ledger().steps().done(key, office.now(), note);
+            office.tell(key.step() + ": " + note);
+        } catch (Trouble trouble) {
+            fail(key, trouble.getMessage());
+        } catch (RuntimeException mistake) {
+            fail(key, "did not run: " + mistake);
+        }
+    }
+
+    private void fail(StepKey key, String why) {
+        office.ledger().steps().failed(key, office.now(), why);
+        office.tell(key.step() + " of " + key.businessDate() + " failed: " + why);
+    }
+
+    /** Labels come lot by lot over the morning; the step is done when none is left to print. */
+    private void runLabels(StepKey key, LocalDate productionDate) {
+        Optional<DayPlan> plan = office.plan(productionDate);
+        if (plan.isEmpty()) return;
+        labels.run(plan.get());
+        List<PrintLabels.Due> open = labels.open(plan.get());
+        if (!open.isEmpty() || !office.ledger().steps().start(key, office.now())) return;
+        office.ledger().steps().done(key, office.now(), plan.get().labels().size() + " lots and products are labelled");
+    }
+}

@@ -1,0 +1,53 @@
+package dawnkettle.night;
+
+import dawnkettle.book.OrderBook;
+import dawnkettle.book.StandingOrder;
+import dawnkettle.plan.DayPlan;
+import dawnkettle.shop.Shop;
+import dawnkettle.store.Ledger;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/** Where the night's steps work: the shop, its ledger, the clock, and the doors to the outside. */
+public record Office(Papers papers, Ledger ledger, Clock clock, Edges edges, Story story) {
+    /** Lines delivered longer ago than this play no part in any plan. */
+    private static final int DAYS_BACK = 7;
+
+    /** What the owner wrote down. */
+    public record Papers(Shop shop, List<StandingOrder> standing, NightSettings settings) {
+        public Papers {
+            standing = List.copyOf(standing);
+        }
+    }
+
+    public Shop shop() {
+        return papers.shop();
+    }
+
+    Instant now() {
+        return clock.instant();
+    }
+
+    public Timetable timetable() {
+        return new Timetable(
+                shop().calendar(), shop().house().zone(), papers.settings().times());
+    }
+
+    /** The order book as it stands. */
+    public OrderBook book() {
+        LocalDate today = now().atZone(shop().house().zone()).toLocalDate();
+        return ledger.book(shop(), papers.standing(), today.minusDays(DAYS_BACK));
+    }
+
+    /** The plan in force of a production day. */
+    public Optional<DayPlan> plan(LocalDate productionDate) {
+        return ledger.plans().latest(productionDate).map(kept -> edges.plans().read(kept.json()));
+    }
+
+    void tell(String line) {
+        story.tell(now(), line);
+    }
+}

@@ -1,0 +1,37 @@
+package dawnkettle.night;
+
+import dawnkettle.book.Amendment;
+import dawnkettle.book.OrderBook;
+import dawnkettle.book.OrderLine;
+import dawnkettle.shop.Shop;
+import dawnkettle.trouble.Problem;
+import java.time.Instant;
+import java.util.List;
+
+/** Where orders come in by themselves: a drop folder, a mailbox. */
+public interface OrderSource {
+    /** What has come in and is not acknowledged yet. */
+    List<Parcel> look(Instant now);
+
+    /** Something that came in whole: a file, a mail. */
+    interface Parcel {
+        String name();
+
+        /** By which it is known again. */
+        String sha256();
+
+        Contents read(Shop shop, OrderBook book, Instant now);
+
+        /** Puts it to its one end, once what it holds is in the ledger. */
+        void acknowledge(Contents contents);
+    }
+
+    /** What a parcel holds. */
+    record Contents(List<OrderLine> lines, List<Amendment> amendments, List<Problem> problems, boolean refused) {
+        public Contents {
+            lines = List.copyOf(lines);
+            amendments = List.copyOf(amendments);
+            problems = List.copyOf(problems);
+        }
+    }
+}

@@ -1,0 +1,67 @@
+package dawnkettle.night;
+
+import dawnkettle.book.ClosedBook;
+import dawnkettle.plan.DayPlan;
+import dawnkettle.plan.PlanDay;
+import java.time.LocalDate;
+import java.util.List;
+
+/** Computes the plan of a closed book and keeps it, once the conservation laws hold. */
+public final class PlanTomorrow implements Work {
+    private final Office office;
+    private final Evenings evenings;
+
+    public PlanTomorrow(Office office) {
+        this.office = office;
+        this.evenings = new Evenings(office);
+    }
+
+    @Override
+    public String run(LocalDate productionDate) {
+        if (office.ledger().plans().latest(productionDate).isPresent()) return "the plan stands";
+        ClosedBook book = office.ledger()
+                .closes()
+                .find(productionDate)
+                .orElseThrow(() -> new IllegalStateException("the book of " + productionDate + " is not closed"));
+        DayPlan plan = compute(productionDate, book);
+        keep(plan);
+        return sentence(plan);
+    }
+
+    /** How the plan would be if the book were closed now; nothing is kept. */
+    public DayPlan preview(LocalDate productionDate) {
+        ClosedBook book = office.ledger()
+                .closes()
+                .find(productionDate)
+                .orElseGet(() -> office.book().close(productionDate, office.now()));
+        return compute(productionDate, book);
+    }
+
+    /** With the search; where that fails by a mistake of ours, without it. */
+    DayPlan compute(LocalDate productionDate, ClosedBook book) {
+        long decodes = office.papers().settings().search().decodes();
+        try {
+            return PlanDay.of(office.shop(), evenings.of(productionDate, book, decodes));
+        } catch (RuntimeException mistake) {
+            office.tell("the plan with search did not come out (" + mistake.getMessage() + "); planning without it");
+            return PlanDay.of(office.shop(), evenings.of(productionDate, book, 0));
+        }
+    }
+
+    /** Keeps a plan in the ledger, or nothing of it where it breaks a conservation law. */
+    void keep(DayPlan plan) {
+        office.ledger().inTransaction(() -> {
+            office.ledger().plans().keep(plan, office.edges().plans().write(plan));
+            List<String> broken = office.ledger().broken(plan.heading().productionDate());
+            if (!broken.isEmpty())
+                throw new IllegalStateException("the plan breaks a conservation law: " + String.join("; ", broken));
+        });
+    }
+
+    static String sentence(DayPlan plan) {
+        long missing = plan.shortages().stream().mapToLong(one -> one.packs()).sum();
+        return plan.batches().size() + " batches, "
+                + (plan.lateRoutes() == 0 ? "every van in time" : plan.lateRoutes() + " vans late")
+                + (missing == 0 ? ", nothing short" : ", " + missing + " packs short");
+    }
+}

@@ -1,0 +1,46 @@
+package dawnkettle.night;
+
+import dawnkettle.sheet.Sheet;
+import dawnkettle.store.Effect;
+import dawnkettle.trouble.DeviceAway;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Prints sheets, each once: an intent first, then what became of it. What may have come out is printed again at most once. */
+final class SheetEffects {
+    private final Office office;
+
+    SheetEffects(Office office) {
+        this.office = office;
+    }
+
+    /**
+     * @param set which plan or call the sheets belong to: a sheet of one name is printed once in each set
+     * @throws DeviceAway where one could not be printed; the others were
+     */
+    void print(String set, LocalDate businessDate, List<Sheet> sheets) {
+        List<DeviceAway> away = new ArrayList<>();
+        for (Sheet sheet : sheets) {
+            try {
+                print("sheet " + set + " " + sheet.name(), businessDate, sheet);
+            } catch (DeviceAway one) {
+                away.add(one);
+            }
+        }
+        if (!away.isEmpty()) throw away.get(0);
+    }
+
+    private void print(String key, LocalDate businessDate, Sheet sheet) {
+        office.ledger().effects().intend(key, Effect.Kind.SHEET, businessDate, office.now());
+        if (!office.ledger().effects().sending(key, office.now())) return;
+        try {
+            office.edges().paper().printer().print(sheet);
+            office.ledger().effects().done(key, office.now(), "");
+        } catch (DeviceAway away) {
+            if (away.isAmbiguous()) office.ledger().effects().ambiguous(key, office.now(), away.getMessage());
+            else office.ledger().effects().failed(key, office.now(), away.getMessage());
+            throw away;
+        }
+    }
+}

@@ -1,0 +1,43 @@
+package dawnkettle.night;
+
+import dawnkettle.trouble.DeviceAway;
+import dawnkettle.trouble.Problem;
+import java.util.List;
+
+/** Takes in what has been dropped or sent: into the ledger first, then to its one end. */
+final class TakeOrders {
+    private final Office office;
+
+    TakeOrders(Office office) {
+        this.office = office;
+    }
+
+    void run() {
+        try {
+            for (OrderSource.Parcel parcel : office.edges().senses().orders().look(office.now())) take(parcel);
+        } catch (DeviceAway away) {
+            office.tell("orders could not be looked for: " + away.getMessage());
+        }
+    }
+
+    private void take(OrderSource.Parcel parcel) {
+        OrderSource.Contents contents = parcel.read(office.shop(), office.book(), office.now());
+        if (!contents.refused()) office.ledger().inTransaction(() -> keep(parcel, contents));
+        parcel.acknowledge(contents);
+        office.tell(sentence(parcel, contents));
+    }
+
+    private void keep(OrderSource.Parcel parcel, OrderSource.Contents contents) {
+        boolean isNew = office.ledger().orders().takeFile(parcel.sha256(), parcel.name(), office.now());
+        office.ledger().orders().add(contents.lines());
+        if (isNew) office.ledger().orders().amend(contents.amendments());
+    }
+
+    private static String sentence(OrderSource.Parcel parcel, OrderSource.Contents contents) {
+        List<Problem> problems = contents.problems();
+        if (contents.refused()) return parcel.name() + " is refused whole; the reasons lie beside it";
+        return parcel.name() + ": " + contents.lines().size() + " lines and "
+                + contents.amendments().size() + " amendments taken"
+                + (problems.isEmpty() ? "" : ", " + problems.size() + " problems named beside it");
+    }
+}

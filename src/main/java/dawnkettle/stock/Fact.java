@@ -1,0 +1,145 @@
+package dawnkettle.stock;
+
+import dawnkettle.measure.Celsius;
+import dawnkettle.measure.Mass;
+import dawnkettle.measure.Money;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/** Something that happened, as a person wrote it down. A mistake is put right by a later one. */
+public sealed interface Fact {
+    /** The word it is known by. */
+    Kind kind();
+
+    /** What sorts of facts there are. */
+    enum Kind {
+        RECEIVED,
+        COUNTED,
+        YIELDED,
+        COOKED,
+        COOLED,
+        SOAKED,
+        LOST,
+        SOLD,
+        DELIVERED,
+        RETURNED,
+        PRICED
+    }
+
+    /** Goods came in: a supplier's lot of a material, and what was paid for all of it. */
+    record Received(String material, String lot, Quantity quantity, Money paid) implements Fact {
+        @Override
+        public Kind kind() {
+            return Kind.RECEIVED;
+        }
+    }
+
+    /** What is left of a material's lot, by the scale. */
+    record CountedMaterial(String material, String lot, Quantity left) implements Fact {
+        @Override
+        public Kind kind() {
+            return Kind.COUNTED;
+        }
+    }
+
+    /**
+     * Packs of a lot that lie in the cold room once the day's vans are gone, promised ones with them.
+     *
+     * @param dating needed alone for a lot that no plan made (stock of the first day)
+     */
+    record CountedPacks(LotCode lot, String product, int packs, Optional<Dating> dating) implements Fact {
+        @Override
+        public Kind kind() {
+            return Kind.COUNTED;
+        }
+    }
+
+    /** The dates on a lot's labels. */
+    record Dating(LocalDate packDate, LocalDate bestBefore) {}
+
+    /** What a batch gave, before trimming, from the beans (or what else it was made of) that went in. */
+    record Yielded(LotCode lot, String recipe, Mass input, Mass product) implements Fact {
+        @Override
+        public Kind kind() {
+            return Kind.YIELDED;
+        }
+    }
+
+    /** A batch reached a temperature in the cooker and was held there for minutes. */
+    record Cooked(LotCode lot, Celsius reached, int minutes) implements Fact {
+        @Override
+        public Kind kind() {
+            return Kind.COOKED;
+        }
+    }
+
+    /** A batch had come down to a temperature. */
+    record Cooled(LotCode lot, Celsius reached) implements Fact {
+        @Override
+        public Kind kind() {
+            return Kind.COOLED;
+        }
+    }
+
+    /** A tub was filled for a production day with beans of a lot; one fact a lot. */
+    record Soaked(LocalDate productionDate, String tub, String beanLot, Mass beans) implements Fact {
+        @Override
+        public Kind kind() {
+            return Kind.SOAKED;
+        }
+    }
+
+    /** A whole batch is lost. */
+    record LostBatch(LotCode lot, String why) implements Fact {
+        @Override
+        public Kind kind() {
+            return Kind.LOST;
+        }
+    }
+
+    /** Some packs of a lot are lost. */
+    record LostPacks(LotCode lot, String product, int packs, String why) implements Fact {
+        @Override
+        public Kind kind() {
+            return Kind.LOST;
+        }
+    }
+
+    /** Packs went to somebody who had not ordered them. */
+    record Sold(LotCode lot, String product, int packs) implements Fact {
+        @Override
+        public Kind kind() {
+            return Kind.SOLD;
+        }
+    }
+
+    /** Packs of a lot were handed over for a line of an order. */
+    record Delivered(String order, int line, String customer, LotCode lot, String product, int packs) implements Fact {
+        @Override
+        public Kind kind() {
+            return Kind.DELIVERED;
+        }
+    }
+
+    /** A customer gave back goods, which are never sold again, or containers. */
+    record Returned(String customer, String product, What what, int count, String why) implements Fact {
+        /** What came back. */
+        public enum What {
+            GOODS,
+            CONTAINERS
+        }
+
+        @Override
+        public Kind kind() {
+            return Kind.RETURNED;
+        }
+    }
+
+    /** From a day on one pack of a product costs this on a price list. */
+    record Priced(String priceList, String product, Money price, LocalDate from) implements Fact {
+        @Override
+        public Kind kind() {
+            return Kind.PRICED;
+        }
+    }
+}

@@ -1,0 +1,185 @@
+package dawnkettle.store;
+
+import dawnkettle.measure.Money;
+import dawnkettle.shop.Material;
+import dawnkettle.stock.Fact;
+import dawnkettle.stock.Fact.Cooked;
+import dawnkettle.stock.Fact.Cooled;
+import dawnkettle.stock.Fact.CountedMaterial;
+import dawnkettle.stock.Fact.CountedPacks;
+import dawnkettle.stock.Fact.Dating;
+import dawnkettle.stock.Fact.Delivered;
+import dawnkettle.stock.Fact.LostBatch;
+import dawnkettle.stock.Fact.LostPacks;
+import dawnkettle.stock.Fact.Priced;
+import dawnkettle.stock.Fact.Received;
+import dawnkettle.stock.Fact.Returned;
+import dawnkettle.stock.Fact.Soaked;
+import dawnkettle.stock.Fact.Sold;
+import dawnkettle.stock.Fact.Yielded;
+import dawnkettle.stock.Quantity;
+import java.sql.SQLException;
+import java.util.Currency;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** Which columns of the records' table each fact fills. */
+final class FactColumns {
+    private FactColumns() {}
+
+    /** The kind's word in the table, as "counted-packs". */
+    static String word(Fact fact) {
+        return fact.getClass()
+                .getSimpleName()
+                .replaceAll("(?<=.)(?=[A-Z])", "-")
+                .toLowerCase(Locale.ROOT);
+    }
+
+    static Map<String, Object> of(Fact fact) {
+        if (fact instanceof Received f)
+            return map(
+                    "material",
+                    f.material(),
+                    "lot",
+                    f.lot(),
+                    "amount",
+                    f.quantity().smallest(),
+                    "unit",
+                    f.quantity().unit(),
+                    "minor",
+                    f.paid().minor(),
+                    "currency",
+                    f.paid().currency().getCurrencyCode());
+        if (fact instanceof CountedMaterial f)
+            return map(
+                    "material",
+                    f.material(),
+                    "lot",
+                    f.lot(),
+                    "amount",
+                    f.left().smallest(),
+                    "unit",
+                    f.left().unit());
+        if (fact instanceof CountedPacks f)
+            return map(
+                    "lot",
+                    f.lot(),
+                    "product",
+                    f.product(),
+                    "packs",
+                    f.packs(),
+                    "day",
+                    f.dating().map(Dating::packDate),
+                    "best_before",
+                    f.dating().map(Dating::bestBefore));
+        if (fact instanceof Yielded f)
+            return map("lot", f.lot(), "recipe", f.recipe(), "beans_mg", f.input(), "mass_mg", f.product());
+        if (fact instanceof Cooked f) return map("lot", f.lot(), "tenths", f.reached(), "minutes", f.minutes());
+        if (fact instanceof Cooled f) return map("lot", f.lot(), "tenths", f.reached());
+        if (fact instanceof Soaked f)
+            return map("day", f.productionDate(), "place", f.tub(), "lot", f.beanLot(), "beans_mg", f.beans());
+        if (fact instanceof LostBatch f) return map("lot", f.lot(), "note", f.why());
+        if (fact instanceof LostPacks f)
+            return map("lot", f.lot(), "product", f.product(), "packs", f.packs(), "note", f.why());
+        if (fact instanceof Sold f) return map("lot", f.lot(), "product", f.product(), "packs", f.packs());
+        if (fact instanceof Delivered f)
+            return map(
+                    "order_number",
+                    f.order(),
+                    "line",
+                    f.line(),
+                    "customer",
+                    f.customer(),
+                    "lot",
+                    f.lot(),
+                    "product",
+                    f.product(),
+                    "packs",
+                    f.packs());
+        if (fact instanceof Returned f)
+            return map(
+                    "customer",
+                    f.customer(),
+                    "product",
+                    f.product(),
+                    "place",
+                    f.what(),
+                    "packs",
+                    f.count(),
+                    "note",
+                    f.why());
+        Priced f = (Priced) fact;
+        return map(
+                "place",
+                f.priceList(),
+                "product",
+                f.product(),
+                "minor",
+                f.price().minor(),
+                "currency",
+                f.price().currency().getCurrencyCode(),
+                "day",
+                f.from());
+    }
+
+    static Fact fact(Row row) throws SQLException {
+        return switch (row.text("kind")) {
+            case "received" -> new Received(row.text("material"), row.text("lot"), quantity(row), money(row));
+            case "counted-material" -> new CountedMaterial(row.text("material"), row.text("lot"), quantity(row));
+            case "counted-packs" ->
+                new CountedPacks(row.lot("lot"), row.text("product"), row.whole("packs"), dating(row));
+            case "yielded" ->
+                new Yielded(row.lot("lot"), row.text("recipe"), row.mass("beans_mg"), row.mass("mass_mg"));
+            case "cooked" -> new Cooked(row.lot("lot"), row.celsius("tenths"), row.whole("minutes"));
+            case "cooled" -> new Cooled(row.lot("lot"), row.celsius("tenths"));
+            case "soaked" -> new Soaked(row.day("day"), row.text("place"), row.text("lot"), row.mass("beans_mg"));
+            case "lost-batch" -> new LostBatch(row.lot("lot"), row.text("note"));
+            case "lost-packs" ->
+                new LostPacks(row.lot("lot"), row.text("product"), row.whole("packs"), row.text("note"));
+            case "sold" -> new Sold(row.lot("lot"), row.text("product"), row.whole("packs"));
+            case "delivered" -> delivered(row);
+            case "returned" ->
+                new Returned(
+                        row.text("customer"),
+                        row.text("product"),
+                        row.word("place", Returned.What.class),
+                        row.whole("packs"),
+                        row.text("note"));
+            case "priced" -> new Priced(row.text("place"), row.text("product"), money(row), row.day("day"));
+            default -> throw new IllegalStateException("the ledger holds a record of unknown kind");
+        };
+    }
+
+    private static Delivered delivered(Row row) throws SQLException {
+        return new Delivered(
+                row.text("order_number"),
+                row.whole("line"),
+                row.text("customer"),
+                row.lot("lot"),
+                row.text("product"),
+                row.whole("packs"));
+    }
+
+    private static Optional<Dating> dating(Row row) throws SQLException {
+        return row.findText("day").isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Dating(row.day("day"), row.day("best_before")));
+    }
+
+    private static Quantity quantity(Row row) throws SQLException {
+        return new Quantity(row.number("amount"), row.word("unit", Material.Unit.class));
+    }
+
+    private static Money money(Row row) throws SQLException {
+        return Money.minor(row.number("minor"), Currency.getInstance(row.text("currency")));
+    }
+
+    private static Map<String, Object> map(Object... columnsAndValues) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        for (int i = 0; i < columnsAndValues.length; i += 2)
+            map.put((String) columnsAndValues[i], columnsAndValues[i + 1]);
+        return map;
+    }
+}

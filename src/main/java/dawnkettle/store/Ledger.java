@@ -1,0 +1,184 @@
+package dawnkettle.store;
+
+import dawnkettle.book.OrderBook;
+import dawnkettle.book.StandingOrder;
+import dawnkettle.shop.Shop;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.function.Supplier;
+import org.sqlite.SQLiteConfig;
+
+/**
+ * The ledger: one SQLite file that says what was ordered, decided, done and recorded.
+ *
+ * <p>It has one connection, used by one thread at a time; a second program (a command beside the service) waits up to
+ * ten seconds for its turn. A write is on the disk when its method returns. Instants are kept to the millisecond.
+ */
+public final class Ledger implements AutoCloseable {
+    private static final int BUSY_MILLIS = 10_000;
+
+    /** What the write-ahead file is cut back to after a checkpoint. */
+    private static final int JOURNAL_BYTES = 8 << 20;
+
+    private final Path file;
+    private final Connection connection;
+    private final Sql sql;
+
+    private Ledger(Path file, Connection connection, Sql sql) {
+        this.file = file;
+        this.connection = connection;
+        this.sql = sql;
+    }
+
+    /**
+     * Opens the ledger, makes it where there is none, and brings it to this version's shape.
+     *
+     * @throws dawnkettle.trouble.DeviceAway where the file cannot be used
+     */
+    public static Ledger open(Path file) {
+        LedgerTrouble trouble = new LedgerTrouble(file);
+        Connection connection = null;
+        boolean open = false;
+        try {
+            connection = settings().createConnection("jdbc:sqlite:" + file.toAbsolutePath());
+            Sql sql = new Sql(connection, trouble);
+            Migrations.run(sql, trouble);
+            open = true;
+            return new Ledger(file, connection, sql);
+        } catch (SQLException e) {
+            throw trouble.of(e);
+        } finally {
+            if (!open && connection != null) closeQuietly(connection);
+        }
+    }
+
+    private static SQLiteConfig settings() {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setJournalMode(SQLiteConfig.JournalMode.WAL);
+        config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
+        config.enforceForeignKeys(true);
+        config.setBusyTimeout(BUSY_MILLIS);
+        config.setJournalSizeLimit(JOURNAL_BYTES);
+        config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
+        return config;
+    }
+
+    public Path file() {
+        return file;
+    }
+
+    /** All of {@code work} is written, or none of it; inside another call it becomes part of that one. */
+    public <T> T inTransaction(Supplier<T> work) {
+        return sql.inTransaction(work);
+    }
+
+    public void inTransaction(Runnable work) {
+        sql.inTransaction(work);
+    }
+
+    public OrderRows orders() {
+        return new OrderRows(sql);
+    }
+
+    public CloseRows closes() {
+        return new CloseRows(sql);
+    }
+
+    public StepRows steps() {
+        return new StepRows(sql);
+    }
+
+    public EffectRows effects() {
+        return new EffectRows(sql);
+    }
+
+    public LabelRows labels() {
+        return new LabelRows(sql);
+    }
+
+    public OutboxRows outbox() {
+        return new OutboxRows(sql);
+    }
+
+    public SoakRows soaks() {
+        return new SoakRows(sql);
+    }
+
+    public PlanRows plans() {
+        return new PlanRows(sql);
+    }
+
+    public RecordRows records() {
+        return new RecordRows(sql);
+    }
+
+    public StockRows stock() {
+        return new StockRows(sql);
+    }
+
+    /**
+     * The order book with the lines to be delivered on or after a day, and every close that holds one of them or
+     * comes after it.
+     */
+    public OrderBook book(Shop shop, List<StandingOrder> standing, LocalDate deliveredFrom) {
+        return inTransaction(() -> new OrderBook(
+                shop,
+                orders().lines(deliveredFrom),
+                orders().amendments(deliveredFrom),
+                standing,
+                closes().holding(deliveredFrom)));
+    }
+
+    /** Which conservation laws a production day breaks, each in a sentence; empty where all hold. */
+    public List<String> broken(LocalDate productionDate) {
+        return new Conservation(sql, productionDate).broken();
+    }
+
+    /** Moves what the write-ahead file holds into the ledger and cuts that file back. */
+    public void checkpoint() {
+        sql.list(row -> true, "PRAGMA wal_checkpoint(TRUNCATE)");
+    }
+
+    /** Writes a whole copy into a file that is not there yet, and proves that it opens, is sound and holds as much. */
+    public void copyTo(Path copy) {
+        sql.write("VACUUM INTO ?", copy.toAbsolutePath().toString());
+        try (Ledger second = open(copy)) {
+            List<String> verdict = second.sql.list(row -> row.text("integrity_check"), "PRAGMA integrity_check");
+            boolean sound = verdict.equals(List.of("ok"))
+                    && second.sql.list(row -> true, "PRAGMA foreign_key_check").isEmpty()
+                    && second.rowCounts().equals(rowCounts());
+            if (!sound)
+                throw new LedgerTrouble(copy)
+                        .clean(
+                                "this copy does not hold what the ledger holds",
+                                "copy again, and look at the disk",
+                                null);
+        }
+    }
+
+    private List<String> rowCounts() {
+        return sql
+                .list(
+                        row -> row.text("name"),
+                        "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%' ORDER BY name")
+                .stream()
+                .map(table -> table + " " + sql.number("SELECT count(*) AS n FROM " + table))
+                .toList();
+    }
+
+    @Override
+    public void close() {
+        closeQuietly(connection);
+    }
+
+    private static void closeQuietly(Connection connection) {
+        try {
+            connection.close();
+        } catch (SQLException nothingIsLost) {
+            // Everything written was committed before; an unfinished transaction is rolled back at the next opening.
+        }
+    }
+}

@@ -1,0 +1,44 @@
+package dawnkettle.store;
+
+import dawnkettle.trouble.DeviceAway;
+import java.nio.file.Path;
+import java.sql.SQLException;
+
+/** What SQLite refused, in words for whoever has to act; what only a bug of ours can cause stays an exception. */
+record LedgerTrouble(Path file) {
+    /** Primary result codes of SQLite (sqlite.org/rescode.html). */
+    private static final int BUSY = 5;
+
+    private static final int READONLY = 8;
+    private static final int IOERR = 10;
+    private static final int CORRUPT = 11;
+    private static final int FULL = 13;
+    private static final int CANTOPEN = 14;
+    private static final int NOTADB = 26;
+
+    RuntimeException of(SQLException e) {
+        return switch (e.getErrorCode() & 0xff) {
+            case BUSY ->
+                clean("another program has been writing to it for more than 10 s", "try again when it is done", e);
+            case READONLY ->
+                clean("it cannot be written", "give the service write access to the file and its folder", e);
+            case FULL -> clean("the disk is full, nothing was written", "make room; the ledger itself is sound", e);
+            case CANTOPEN ->
+                clean("it cannot be opened", "see that its folder is there and the service may write in it", e);
+            case CORRUPT, NOTADB -> clean("it is damaged", "restore the last checked backup", e);
+            case IOERR ->
+                DeviceAway.ambiguous(
+                        message("the disk failed while it was read or written", "look at the disk, then start again"),
+                        e);
+            default -> new IllegalStateException("ledger " + file + ": " + e.getMessage(), e);
+        };
+    }
+
+    DeviceAway clean(String what, String remedy, Throwable cause) {
+        return DeviceAway.clean(message(what, remedy), cause);
+    }
+
+    private String message(String what, String remedy) {
+        return "ledger " + file + ": " + what + "; " + remedy;
+    }
+}

@@ -1,0 +1,56 @@
+package dawnkettle.store;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+
+/** The ledger's shape, in numbered steps; the file says in {@code user_version} how many of them it has taken. */
+final class Migrations {
+    private static final List<String> STEPS =
+            List.of("001-orders.sql", "002-night.sql", "003-plans.sql", "004-records.sql");
+
+    /** "Dwnk" in ASCII: says that a SQLite file is a ledger of ours. */
+    private static final int APPLICATION_ID = 0x44776e6b;
+
+    private Migrations() {}
+
+    /** Takes the steps that are still to be taken, each whole or not at all. */
+    static void run(Sql sql, LedgerTrouble trouble) {
+        refuseStrangers(sql, trouble);
+        sql.inTransaction(() -> {
+            int taken = version(sql);
+            for (int step = taken; step < STEPS.size(); step++) {
+                sql.script(text(STEPS.get(step)));
+                sql.script("PRAGMA user_version = " + (step + 1));
+            }
+            if (taken == 0) sql.script("PRAGMA application_id = " + APPLICATION_ID);
+        });
+    }
+
+    private static void refuseStrangers(Sql sql, LedgerTrouble trouble) {
+        int version = version(sql);
+        if (version > STEPS.size())
+            throw trouble.clean(
+                    "it was written by a newer version (" + version + ", this one knows " + STEPS.size() + ")",
+                    "install that version again",
+                    null);
+        boolean empty = sql.number("SELECT count(*) AS n FROM sqlite_schema") == 0;
+        if (!empty && sql.number("SELECT application_id AS n FROM pragma_application_id") != APPLICATION_ID)
+            throw trouble.clean("it is some other program's file", "name another file for the ledger", null);
+    }
+
+    static int version(Sql sql) {
+        return (int) sql.number("SELECT user_version AS n FROM pragma_user_version");
+    }
+
+    private static String text(String name) {
+        try (InputStream in = Migrations.class.getResourceAsStream(name)) {
+            return new String(in.readAllBytes(), UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException("migration " + name + " cannot be read from the program", e);
+        }
+    }
+}

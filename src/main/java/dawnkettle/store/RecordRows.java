@@ -1,0 +1,89 @@
+package dawnkettle.store;
+
+import dawnkettle.stock.Fact;
+import dawnkettle.stock.Recorded;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** What happened, as people wrote it down: only ever added. */
+public final class RecordRows {
+    private final Sql sql;
+
+    RecordRows(Sql sql) {
+        this.sql = sql;
+    }
+
+    /**
+     * Adds a record; the same origin says a kind of fact once, so that a mail or a file read twice counts once.
+     *
+     * @return false where it was there before
+     * @throws IllegalStateException where the same origin said something else before
+     */
+    public boolean add(Recorded recorded) {
+        return sql.inTransaction(() -> {
+            String word = FactColumns.word(recorded.fact());
+            Optional<Recorded> before = sql.first(
+                    RecordRows::recorded,
+                    "SELECT * FROM record WHERE origin = ? AND kind = ?",
+                    recorded.origin(),
+                    word);
+            if (before.isEmpty()) insert(word, recorded);
+            else if (!before.get().fact().equals(recorded.fact()))
+                throw new IllegalStateException(
+                        "\"" + recorded.origin() + "\" has recorded another " + word + " before");
+            return before.isEmpty();
+        });
+    }
+
+    private void insert(String word, Recorded recorded) {
+        Map<String, Object> columns = FactColumns.of(recorded.fact());
+        List<Object> values =
+                new ArrayList<>(List.of(word, recorded.happenedAt(), recorded.recordedAt(), recorded.origin()));
+        values.addAll(columns.values());
+        sql.write(
+                "INSERT INTO record (kind, happened_at, recorded_at, origin"
+                        + columns.keySet().stream().map(name -> ", " + name).collect(Collectors.joining())
+                        + ") VALUES (" + String.join(", ", Collections.nCopies(values.size(), "?")) + ")",
+                values.toArray());
+    }
+
+    /** Records of a kind that happened from one instant until another, in the order they happened. */
+    public List<Recorded> of(Fact.Kind kind, Instant fromInclusive, Instant untilExclusive) {
+        return sql.list(
+                RecordRows::recorded,
+                "SELECT * FROM record WHERE kind IN (" + words(kind)
+                        + ") AND happened_at >= ? AND happened_at < ? ORDER BY happened_at, seq",
+                fromInclusive,
+                untilExclusive);
+    }
+
+    /** All records of some kinds, in the order they happened. */
+    public List<Recorded> all(Fact.Kind... kinds) {
+        return sql.list(
+                RecordRows::recorded,
+                "SELECT * FROM record WHERE kind IN ("
+                        + Arrays.stream(kinds).map(RecordRows::words).collect(Collectors.joining(", "))
+                        + ") ORDER BY happened_at, seq");
+    }
+
+    private static String words(Fact.Kind kind) {
+        String word = Sql.word(kind);
+        return switch (kind) {
+            case COUNTED -> "'counted-material', 'counted-packs'";
+            case LOST -> "'lost-batch', 'lost-packs'";
+            default -> "'" + word + "'";
+        };
+    }
+
+    private static Recorded recorded(Row row) throws SQLException {
+        return new Recorded(
+                FactColumns.fact(row), row.instant("happened_at"), row.instant("recorded_at"), row.text("origin"));
+    }
+}

@@ -1,0 +1,2 @@
+/** The ledger: what was ordered, decided, done and recorded, in one SQLite file. */
+package dawnkettle.store;

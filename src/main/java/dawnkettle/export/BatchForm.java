@@ -23,16 +23,18 @@ final class BatchForm {
                 .grams("waterGrams", batch.water())
                 .object("coagulant", batch.coagulant(), BatchForm::write)
                 .grams("expectedGrams", batch.expected())
-                .list("soaks", batch.soaks(), soak -> new Row()
-                        .text("tub", soak.tub())
-                        .grams("grams", soak.beans()))
+                .list(
+                        "soaks",
+                        batch.soaks(),
+                        soak -> new Row().text("tub", soak.tub()).grams("grams", soak.beans()))
                 .texts("materialLots", batch.materialLots())
                 .list("packs", batch.packs(), BatchForm::write)
                 .whole("trimGrams", trimGrams(batch, shop))
                 .date("packDate", batch.packDate())
-                .list("feeds", batch.feeds(), feed -> new Row()
-                        .text("batch", feed.batch())
-                        .grams("grams", feed.mass()));
+                .list(
+                        "feeds",
+                        batch.feeds(),
+                        feed -> new Row().text("batch", feed.batch()).grams("grams", feed.mass()));
     }
 
     /** What is left in whole grams after packs and feeds, so that the written row closes as the exact batch does. */
@@ -40,7 +42,8 @@ final class BatchForm {
         Mass packed = Mass.sum(batch.packs().stream()
                 .map(filled -> shop.product(filled.product()).net().times(filled.packs()))
                 .toList());
-        long fed = batch.feeds().stream().mapToLong(feed -> rounded(feed.mass())).sum();
+        long fed =
+                batch.feeds().stream().mapToLong(feed -> rounded(feed.mass())).sum();
         return rounded(batch.expected()) - rounded(packed) - fed;
     }
 

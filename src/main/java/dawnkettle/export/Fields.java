@@ -124,13 +124,19 @@ final class Fields {
     }
 
     List<String> texts(String key) {
-        return items(key, item -> item.checked(item.node.isTextual(), "is not a text; write \"…\"").node.textValue());
+        return items(
+                key,
+                item -> item.checked(item.node.isTextual(), "is not a text; write \"…\"")
+                        .node
+                        .textValue());
     }
 
     List<Integer> wholes(String key) {
         return items(
                 key,
-                item -> item.checked(item.node.canConvertToInt(), "is not a whole number; write 1, 2 …").node.intValue());
+                item -> item.checked(item.node.canConvertToInt(), "is not a whole number; write 1, 2 …")
+                        .node
+                        .intValue());
     }
 
     <T> Optional<T> find(String key, Function<Fields, T> form) {

@@ -23,8 +23,7 @@ final class FloorForm {
 
     static Row write(Tub tub) {
         Row row = new Row().text("tub", tub.code());
-        BigDecimal litres =
-                tub.volume().inLitres(3, RoundingMode.UNNECESSARY).stripTrailingZeros();
+        BigDecimal litres = tub.volume().inLitres(3, RoundingMode.UNNECESSARY).stripTrailingZeros();
         if (litres.scale() > 0) row.decimal("litres", litres);
         else row.whole("litres", litres.longValueExact());
         return row.grams("mostBeansGrams", tub.mostBeans()).whole("hoursToRoomTenths", tub.hoursToRoomTenths());
@@ -79,8 +78,10 @@ final class FloorForm {
     private static Tub readTub(Fields fields) {
         return new Tub(
                 fields.text("tub"),
-                Volume.millilitres(
-                        fields.decimal("litres").movePointRight(3).setScale(0, RoundingMode.HALF_UP).longValue()),
+                Volume.millilitres(fields.decimal("litres")
+                        .movePointRight(3)
+                        .setScale(0, RoundingMode.HALF_UP)
+                        .longValue()),
                 fields.grams("mostBeansGrams"),
                 fields.count("hoursToRoomTenths"));
     }
@@ -100,10 +101,7 @@ final class FloorForm {
 
     private static DayChangeover readChangeover(Fields fields) {
         return new DayChangeover(
-                fields.text("station"),
-                fields.text("fromRecipe"),
-                fields.text("toRecipe"),
-                fields.count("minutes"));
+                fields.text("station"), fields.text("fromRecipe"), fields.text("toRecipe"), fields.count("minutes"));
     }
 
     static PlannedOperation readOperation(Fields fields) {

@@ -20,10 +20,13 @@ final class HeadingForm {
                 .text("zone", zone.getId())
                 .whole("seed", heading.seed())
                 .text("mode", heading.mode().word())
-                .list("frozen", heading.frozen(), one -> new Row()
-                        .text("kind", one.kind().word())
-                        .text("id", one.id())
-                        .instant("at", one.at(), zone));
+                .list(
+                        "frozen",
+                        heading.frozen(),
+                        one -> new Row()
+                                .text("kind", one.kind().word())
+                                .text("id", one.id())
+                                .instant("at", one.at(), zone));
     }
 
     static Heading read(Fields fields) {
@@ -45,7 +48,9 @@ final class HeadingForm {
     }
 
     private static Mode mode(String word) {
-        return only(Stream.of(Mode.values()).filter(mode -> mode.word().equals(word)).findFirst());
+        return only(Stream.of(Mode.values())
+                .filter(mode -> mode.word().equals(word))
+                .findFirst());
     }
 
     private static Frozen.Kind kind(String word) {

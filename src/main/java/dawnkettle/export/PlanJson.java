@@ -68,7 +68,8 @@ public final class PlanJson {
         Set<String> named = Stream.of(
                         plan.orders().stream().map(order -> order.line().product()),
                         plan.demand().stream().map(line -> line.product()),
-                        plan.batches().stream().flatMap(batch -> batch.packs().stream().map(packs -> packs.product())),
+                        plan.batches().stream()
+                                .flatMap(batch -> batch.packs().stream().map(packs -> packs.product())),
                         plan.stock().stream().map(lot -> lot.product()),
                         plan.shortages().stream().map(shortage -> shortage.product()))
                 .flatMap(codes -> codes)

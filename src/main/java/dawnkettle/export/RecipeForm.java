@@ -39,8 +39,10 @@ final class RecipeForm {
                 .whole("yieldMillionths", recipe.yield().mean().millionths())
                 .whole("spreadMillionths", recipe.yield().spread().millionths())
                 .whole("trimShareMillionths", recipe.yield().trim().millionths())
-                .list("steps", numbers(recipe.steps()), seq -> step(
-                        seq, recipe.steps().get(seq - 1)));
+                .list(
+                        "steps",
+                        numbers(recipe.steps()),
+                        seq -> step(seq, recipe.steps().get(seq - 1)));
     }
 
     private static List<Integer> numbers(List<Step> steps) {

@@ -105,8 +105,10 @@ final class Row {
 
     /** The object, or null where there is none. */
     <T> Row object(String key, Optional<T> one, Function<T, Row> form) {
-        node.set(key, one.<com.fasterxml.jackson.databind.JsonNode>map(value -> form.apply(value).node)
-                .orElse(NODES.nullNode()));
+        node.set(
+                key,
+                one.<com.fasterxml.jackson.databind.JsonNode>map(value -> form.apply(value).node)
+                        .orElse(NODES.nullNode()));
         return this;
     }
 }

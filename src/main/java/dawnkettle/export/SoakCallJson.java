@@ -19,9 +19,10 @@ public final class SoakCallJson {
                 .instant("decidedAt", call.decidedAt(), zone)
                 .text("zone", zone.getId())
                 .list("tubs", call.tubs(), soak -> SoakForm.write(soak, zone))
-                .list("groups", call.groups(), group -> new Row()
-                        .text("soakGroup", group.soakGroup())
-                        .grams("beansGrams", group.beans()))
+                .list(
+                        "groups",
+                        call.groups(),
+                        group -> new Row().text("soakGroup", group.soakGroup()).grams("beansGrams", group.beans()))
                 .texts("notes", call.notes())
                 .node());
     }

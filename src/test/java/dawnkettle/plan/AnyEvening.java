@@ -20,10 +20,10 @@ import java.util.Optional;
 import java.util.Random;
 
 /** A book, a cold room and a night for a shop that never was. */
-final class AnyEvening {
+public final class AnyEvening {
     private AnyEvening() {}
 
-    static Evening of(Shop shop, long seed, long decodes) {
+    public static Evening of(Shop shop, long seed, long decodes) {
         Random dice = new Random(seed * 31 + 7);
         LocalDate day = LocalDate.of(2026, 11, 30).plusDays(dice.nextInt(6));
         Instant now = day.minusDays(1)

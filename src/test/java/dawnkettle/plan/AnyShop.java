@@ -49,7 +49,7 @@ import java.util.Random;
 import java.util.Set;
 
 /** Workshops that never were: stations, recipes, chains and vans drawn at random, each sound in itself. */
-final class AnyShop {
+public final class AnyShop {
     static final Currency DOLLAR = Currency.getInstance("USD");
     private static final List<String> ZONES =
             List.of("America/New_York", "Europe/Berlin", "Asia/Tokyo", "Australia/Lord_Howe");
@@ -61,7 +61,7 @@ final class AnyShop {
         this.dice = new Random(seed);
     }
 
-    static Shop of(long seed) {
+    public static Shop of(long seed) {
         return new AnyShop(seed).shop();
     }
 

@@ -44,8 +44,9 @@ final class PrintLabels {
         return plan.labels().stream()
                 .filter(label -> !isSettled(label))
                 .map(label -> new Due(label, wanted(plan, label)))
-                .sorted(Comparator.comparing(Due::at).thenComparing(due -> due.label().lot()).thenComparing(due ->
-                        due.label().product()))
+                .sorted(Comparator.comparing(Due::at)
+                        .thenComparing(due -> due.label().lot())
+                        .thenComparing(due -> due.label().product()))
                 .toList();
     }
 
@@ -62,10 +63,10 @@ final class PrintLabels {
     }
 
     private Instant wanted(DayPlan plan, PlannedLabel label) {
-        Duration before = Duration.ofMinutes(
-                office.papers().settings().times().labelsBeforeMinutes());
+        Duration before = Duration.ofMinutes(office.papers().settings().times().labelsBeforeMinutes());
         LocalDate day = plan.heading().productionDate();
-        Instant dawn = office.timetable().at(day, office.papers().settings().times().dawnCheck());
+        Instant dawn =
+                office.timetable().at(day, office.papers().settings().times().dawnCheck());
         Instant packed = packing(plan, label.lot()).minus(before);
         return packed.isBefore(dawn) ? dawn : packed;
     }
@@ -98,9 +99,10 @@ final class PrintLabels {
         String key = key(label);
         LocalDate day = plan.heading().productionDate();
         office.ledger().effects().intend(key, Effect.Kind.LABEL, day, office.now());
+        if (!office.ledger().effects().sending(key, office.now())) return;
         try {
-            LabelRun run = run(label).from(office.ledger().labels().confirmedCount(label.lot(), label.product()) + 1);
-            if (!office.ledger().effects().sending(key, office.now())) return;
+            LabelRun run =
+                    run(label).from(office.ledger().labels().confirmedCount(label.lot(), label.product()) + 1);
             office.edges().labels().printer().print(run, new Journal());
             office.ledger().effects().done(key, office.now(), label.count() + " labels");
             office.tell(label.count() + " labels of lot " + label.lot() + " " + label.product());
@@ -145,12 +147,18 @@ final class PrintLabels {
     private LabelCopies slip(Design design, PlannedLabel label, Product product) {
         LabelText text = new LabelText(
                 Map.of(
-                        "heading", label.count() + " labels",
-                        "lot", label.lot().text(),
-                        "product", product.name(),
-                        "line1", label.cases() + " whole cases, " + label.partCases().size() + " part cases",
-                        "line2", "",
-                        "line3", ""),
+                        "heading",
+                        label.count() + " labels",
+                        "lot",
+                        label.lot().text(),
+                        "product",
+                        product.name(),
+                        "line1",
+                        label.cases() + " whole cases, " + label.partCases().size() + " part cases",
+                        "line2",
+                        "",
+                        "line3",
+                        ""),
                 Optional.empty());
         return new LabelCopies(
                 LabelCopies.Kind.SLIP,

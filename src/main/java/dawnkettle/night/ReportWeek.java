@@ -28,7 +28,7 @@ public final class ReportWeek implements Work {
                         .filter(made -> !made.date().isBefore(monday.minusWeeks(WEEKS_SHOWN)))
                         .toList();
         if (days.isEmpty()) return "nothing was made in the weeks before; no cost report";
-        List<WeekCosts> weeks = WeekCosts.of(days, office.shop());
+        List<WeekCosts> weeks = WeekCosts.byWeek(days, office.shop());
         Mail mail = CostReport.of(weeks, office.shop(), office.edges().mail().charts())
                 .addressedTo(office.papers().settings().summaryTo());
         letters.send(mail);

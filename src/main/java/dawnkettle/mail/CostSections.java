@@ -87,7 +87,7 @@ final class CostSections {
     Section moved() {
         List<String> sentences =
                 before.map(week -> new CostWords(week, now).sentences()).orElse(List.of());
-        return new Section("What moved it since the week before", new Bullets(sentences));
+        return new Section("What moved the week's cost, " + currency, new Bullets(sentences));
     }
 
     Grid history() {

@@ -35,6 +35,7 @@ final class ChartLetters {
         return outline(text, pixels, x, y).path();
     }
 
+    /** A text's shape and how far it moved the pen. */
     private record Outline(Path2D path, double width) {}
 
     private Outline outline(String text, double pixels, double x, double y) {

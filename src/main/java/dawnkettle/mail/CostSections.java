@@ -15,6 +15,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** What the weekly report says of a week's costs. */
@@ -62,7 +63,7 @@ final class CostSections {
                         + Figures.money(all.total()) + " " + currency + " in all.");
     }
 
-    private String change(java.util.function.Function<ProductCost, BigDecimal> figure, String lead, String than) {
+    private String change(Function<ProductCost, BigDecimal> figure, String lead, String than) {
         if (before.isEmpty()) return "";
         BigDecimal old = figure.apply(before.get().all());
         if (old.signum() == 0) return "";

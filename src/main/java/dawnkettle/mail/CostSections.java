@@ -193,7 +193,7 @@ final class CostSections {
                 new Bullets(Stream.of(
                                 "Beans, heat, water and okara go to a product by the dry beans in it, and so by solids; "
                                         + "work and additions by what it took; vans and rent by its kilograms.",
-                                "Beans at what their lot cost where that is known, else at the standard price.",
+                                "Beans at what their lot cost where that is known, else at the standard price; soaked beans left over are in it.",
                                 "Heat: 3.65 MJ a kg of beans (11 kg of slurry from 15 to 100 °C) / 3.6 MJ a kWh / "
                                         + percent() + " % efficiency x "
                                         + Figures.money(shop.costs().energyPerKilowattHour())

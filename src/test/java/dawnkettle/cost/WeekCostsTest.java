@@ -11,6 +11,7 @@ import dawnkettle.mail.MillraceFriday;
 import dawnkettle.mail.MillraceHalfYear;
 import dawnkettle.measure.Mass;
 import dawnkettle.measure.Money;
+import dawnkettle.plan.DayPlan;
 import dawnkettle.shop.Shop;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -96,6 +97,16 @@ class WeekCostsTest {
                 .all();
         // 60 kg x 1.54 + 44 kg x 2.156
         assertThat(all.part(CostPart.BEANS)).isEqualTo(usd("187.26"));
+    }
+
+    @Test
+    void soaked_beans_that_no_batch_takes_are_paid_for_by_what_is_made() {
+        DayPlan plan = MillraceFriday.withLeftOver(Mass.kilograms(6));
+        ProductCost all = WeekCosts.byWeek(List.of(MadeDay.of(plan, SHOP, Map.of())), SHOP)
+                .get(0)
+                .all();
+        assertThat(all.beans()).isEqualTo(Mass.kilograms(110));
+        assertThat(all.part(CostPart.BEANS)).isEqualTo(usd("169.40")); // 110 kg x 1.54
     }
 
     @Test

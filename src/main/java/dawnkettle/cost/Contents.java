@@ -13,8 +13,6 @@ import java.util.TreeMap;
  * @param used other materials by their code
  */
 record Contents(Mass beans, long handSeconds, Map<String, Mass> used) {
-    static final Contents NONE = new Contents(Mass.ZERO, 0, Map.of());
-
     Contents {
         used = new TreeMap<>(used);
     }

@@ -8,6 +8,7 @@ import dawnkettle.plan.PlannedBatch;
 import dawnkettle.plan.PlannedBatch.Feed;
 import dawnkettle.plan.PlannedBatch.Filled;
 import dawnkettle.plan.PlannedOperation;
+import dawnkettle.plan.PlannedSoak;
 import dawnkettle.shop.Ingredient;
 import dawnkettle.shop.Material;
 import dawnkettle.shop.Shop;
@@ -39,7 +40,7 @@ final class DayTrace {
     List<Made> made() {
         Map<String, Contents> contents = new TreeMap<>();
         Map<String, Long> packs = new TreeMap<>();
-        Contents lost = Contents.NONE;
+        Contents lost = new Contents(leftOver(), 0, Map.of());
         for (PlannedBatch batch : plan.batches()) {
             if (outputs(batch).isEmpty()) lost = lost.plus(contentsOf(batch));
             for (int i = 0; i < batch.packs().size(); i++) {
@@ -49,6 +50,11 @@ final class DayTrace {
             }
         }
         return rows(contents, packs, lost);
+    }
+
+    /** Soaked beans that no batch takes are paid for all the same, and borne by what is made. */
+    private Mass leftOver() {
+        return Mass.sum(plan.soaks().stream().map(PlannedSoak::leftOver).toList());
     }
 
     private List<Made> rows(Map<String, Contents> contents, Map<String, Long> packs, Contents lost) {

@@ -15,6 +15,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** What the weekly report says of a week's costs. */
@@ -62,7 +63,7 @@ final class CostSections {
                         + Figures.money(all.total()) + " " + currency + " in all.");
     }
 
-    private String change(java.util.function.Function<ProductCost, BigDecimal> figure, String lead, String than) {
+    private String change(Function<ProductCost, BigDecimal> figure, String lead, String than) {
         if (before.isEmpty()) return "";
         BigDecimal old = figure.apply(before.get().all());
         if (old.signum() == 0) return "";
@@ -87,7 +88,7 @@ final class CostSections {
     Section moved() {
         List<String> sentences =
                 before.map(week -> new CostWords(week, now).sentences()).orElse(List.of());
-        return new Section("What moved it since the week before", new Bullets(sentences));
+        return new Section("What moved the week's cost, " + currency, new Bullets(sentences));
     }
 
     Grid history() {
@@ -192,7 +193,7 @@ final class CostSections {
                 new Bullets(Stream.of(
                                 "Beans, heat, water and okara go to a product by the dry beans in it, and so by solids; "
                                         + "work and additions by what it took; vans and rent by its kilograms.",
-                                "Beans at what their lot cost where that is known, else at the standard price.",
+                                "Beans at what their lot cost where that is known, else at the standard price; soaked beans left over are in it.",
                                 "Heat: 3.65 MJ a kg of beans (11 kg of slurry from 15 to 100 °C) / 3.6 MJ a kWh / "
                                         + percent() + " % efficiency x "
                                         + Figures.money(shop.costs().energyPerKilowattHour())

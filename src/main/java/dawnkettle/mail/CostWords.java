@@ -7,11 +7,14 @@ import dawnkettle.cost.WeekCosts;
 import dawnkettle.measure.Money;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** What moved the cost of a week, a sentence a cause. */
 final class CostWords {
+    /** A move of less than a thousandth of the whole has no sentence of its own. */
+    private static final long SMALL = 1_000;
+
     private final WeekCosts before;
     private final WeekCosts now;
     private final String currency;
@@ -24,14 +27,22 @@ final class CostWords {
 
     List<String> sentences() {
         Moves moves = Moves.between(before, now);
-        List<String> causes = Stream.of(Cause.values())
-                .filter(cause -> moves.parts().get(cause).minor() != 0)
-                .map(cause -> amount(moves.parts().get(cause)) + ": " + why(cause))
-                .toList();
-        String whole =
+        List<String> sentences = new ArrayList<>();
+        Money small = moves.whole().minus(moves.whole());
+        for (Cause cause : Cause.values()) {
+            Money amount = moves.parts().get(cause);
+            if (isSmall(amount)) small = small.plus(amount);
+            else sentences.add(amount(amount) + ": " + why(cause));
+        }
+        if (small.minor() != 0) sentences.add(amount(small) + ": smaller moves together.");
+        sentences.add(
                 amount(moves.whole()) + " in all: " + Figures.money(now.all().total()) + " " + currency + " after "
-                        + Figures.money(before.all().total()) + ".";
-        return Stream.concat(causes.stream(), Stream.of(whole)).toList();
+                        + Figures.money(before.all().total()) + ".");
+        return sentences;
+    }
+
+    private boolean isSmall(Money amount) {
+        return Math.abs(amount.minor()) * SMALL < now.all().total().minor();
     }
 
     private String why(Cause cause) {

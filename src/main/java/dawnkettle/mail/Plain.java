@@ -12,7 +12,11 @@ final class Plain {
     /** Without control characters and without the marks that turn the direction of reading; line breaks become blanks. */
     static String line(String text) {
         StringBuilder clean = new StringBuilder(text.length());
-        text.codePoints().map(Plain::clean).filter(c -> c >= 0).forEach(clean::appendCodePoint);
+        text.replace("\r\n", "\n")
+                .codePoints()
+                .map(Plain::clean)
+                .filter(c -> c >= 0)
+                .forEach(clean::appendCodePoint);
         return clean.toString().strip();
     }
 

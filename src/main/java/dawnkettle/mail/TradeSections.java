@@ -94,8 +94,8 @@ final class TradeSections {
                 .sorted(Comparator.comparing(StockLot::bestBefore).thenComparing(StockLot::lot))
                 .map(lot -> List.of(
                         lot.lot().text(),
-                        name(lot.product()),
-                        lot.packs() + (lot.expected() ? " not counted" : ""),
+                        name(lot.product()) + (lot.expected() ? " (not counted)" : ""),
+                        String.valueOf(lot.packs()),
                         Figures.day(lot.bestBefore())))
                 .toList();
         return new Section(

@@ -41,6 +41,7 @@ final class Wires {
         return new Secure(trusted);
     }
 
+    /** Opens wires without protection; the mail library asks for nothing else. */
     private final class Plain extends SocketFactory {
         @Override
         public Socket createSocket() throws IOException {

@@ -62,6 +62,43 @@ public final class MillraceFriday {
                 List.of("Lot QS-2211 is the first tub of a new lot: watch its soak."));
     }
 
+    /** The same day with so much more in the first tub than its batches take. */
+    public static DayPlan withLeftOver(Mass leftOver) {
+        DayPlan plan = well();
+        PlannedSoak tub = plan.soaks().get(0);
+        PlannedSoak fuller = new PlannedSoak(
+                tub.tub(),
+                tub.soakGroup(),
+                tub.beans().plus(leftOver),
+                tub.beanLots(),
+                tub.water(),
+                tub.waterTemperature(),
+                tub.room(),
+                tub.source(),
+                tub.fillAt(),
+                tub.readyAt(),
+                tub.latestGrindAt(),
+                tub.equivalentMinutes(),
+                leftOver,
+                tub.batches());
+        return new DayPlan(
+                plan.heading(),
+                plan.orders(),
+                plan.demand(),
+                plan.batches(),
+                List.of(fuller, plan.soaks().get(1)),
+                plan.floor(),
+                plan.operations(),
+                plan.stock(),
+                plan.allocation(),
+                plan.routes(),
+                plan.labels(),
+                plan.shortages(),
+                plan.advice(),
+                plan.warnings(),
+                plan.quality());
+    }
+
     static DayPlan plan(
             List<PlannedRoute> routes,
             List<PlannedOrder> orders,
@@ -191,6 +228,7 @@ public final class MillraceFriday {
             String tub, int kilograms, String lot, String fill, String ready, List<String> batches) {
         return new PlannedSoak(
                 tub,
+                "yellow",
                 Mass.kilograms(kilograms),
                 List.of(lot),
                 Mass.kilograms(kilograms * 3L),
@@ -201,6 +239,7 @@ public final class MillraceFriday {
                 at(ready),
                 at(ready).plusSeconds(4 * 3600),
                 470,
+                Mass.ZERO,
                 batches);
     }
 

@@ -4,14 +4,21 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import dawnkettle.cost.WeekCosts;
+import dawnkettle.draw.ChartPictures;
 import dawnkettle.mail.Bytes;
+import dawnkettle.mail.CostReport;
 import dawnkettle.mail.Mail;
+import dawnkettle.mail.Millrace;
+import dawnkettle.mail.MillraceHalfYear;
+import dawnkettle.shop.Shop;
 import dawnkettle.trouble.DeviceAway;
 import jakarta.mail.BodyPart;
 import jakarta.mail.Session;
 import jakarta.mail.internet.MimeMessage;
 import jakarta.mail.internet.MimeMultipart;
 import jakarta.mail.internet.MimeUtility;
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -20,6 +27,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Properties;
 import java.util.TimeZone;
+import javax.imageio.ImageIO;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
@@ -86,6 +94,20 @@ class MimeFormTest {
         MimeMultipart content = (MimeMultipart) parsed(FORM.bytes(mail, DAWN)).getContent();
         assertThat(content.getContentType()).startsWith("multipart/alternative");
         assertThat(content.getBodyPart(1).getContentType()).startsWith("text/html");
+    }
+
+    @Test
+    void the_weekly_report_carries_the_picture_that_its_html_shows() throws Exception {
+        Shop shop = Millrace.shop();
+        Mail report = CostReport.of(WeekCosts.byWeek(MillraceHalfYear.days(), shop), shop, new ChartPictures());
+        MimeMultipart mixed = (MimeMultipart) parsed(FORM.bytes(report, DAWN)).getContent();
+        MimeMultipart alternative = (MimeMultipart) mixed.getBodyPart(0).getContent();
+        MimeMultipart related = (MimeMultipart) alternative.getBodyPart(1).getContent();
+        String id = related.getBodyPart(1).getHeader("Content-ID")[0].replaceAll("[<>]", "");
+        assertThat((String) related.getBodyPart(0).getContent()).contains("<img src=\"cid:" + id + "\"");
+        BufferedImage picture = ImageIO.read(related.getBodyPart(1).getInputStream());
+        assertThat(picture.getWidth()).isEqualTo(720);
+        assertThat(mixed.getBodyPart(1).getFileName()).isEqualTo("costs-2026-W48.csv");
     }
 
     /** RFC 2047 section 2; the encoded form was computed with the standard library of another language. */

@@ -1,0 +1,32 @@
+package dawnkettle.draw;
+
+import dawnkettle.mail.Bytes;
+import dawnkettle.mail.Chart;
+import dawnkettle.mail.Charts;
+import dawnkettle.mail.Mail;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import javax.imageio.ImageIO;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
+
+/** Draws charts as grey pictures that a phone shows sharply across its width. */
+public final class ChartPictures implements Charts {
+    private final ChartLetters letters = new ChartLetters();
+
+    @Override
+    public Mail.Picture draw(Chart chart) {
+        return new Mail.Picture(chart.name(), png(new ChartDrawing(chart, letters).drawn()), chart.alternative());
+    }
+
+    private static Bytes png(BufferedImage picture) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (MemoryCacheImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
+            if (!ImageIO.write(picture, "png", out)) throw new IllegalStateException("the JDK writes PNG");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return Bytes.of(bytes.toByteArray());
+    }
+}

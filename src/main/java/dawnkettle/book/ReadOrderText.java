@@ -27,6 +27,9 @@ public final class ReadOrderText {
 
     private final Admission admission;
     private final List<Problem> problems = new ArrayList<>();
+    private final List<Item> items = new ArrayList<>();
+    private Optional<Customer> customer = Optional.empty();
+    private Optional<LocalDate> day = Optional.empty();
 
     private ReadOrderText(Admission admission) {
         this.admission = admission;
@@ -50,34 +53,38 @@ public final class ReadOrderText {
     private Asked read(List<String> words) {
         if (words.size() < 3) throw new BadFile(List.of(TOO_FEW));
         int last = words.size() - 1;
-        Optional<Customer> customer = admission.findCustomer(words.get(0));
+        customer = admission.findCustomer(words.get(0));
         if (customer.isEmpty()) complain(0, admission.unknownCustomer(words.get(0)));
-        Optional<LocalDate> day = admission.findDay(words.get(last));
+        day = admission.findDay(words.get(last));
         if (day.isEmpty()) complain(last, admission.badDay(words.get(last)));
-        List<Item> items = new ArrayList<>();
-        for (int at = 1; at < last; ) at = item(words.subList(0, last), at, items, customer, day);
+        for (int at = 1; at < last; ) at = item(words.subList(0, last), at);
         if (!problems.isEmpty()) throw new BadFile(problems);
         return new Asked(customer.orElseThrow().code(), day.orElseThrow(), items);
     }
 
-    private int item(
-            List<String> words, int at, List<Item> items, Optional<Customer> customer, Optional<LocalDate> day) {
+    /** Reads the item that begins at a word. @return the word after it */
+    private int item(List<String> words, int at) {
         Matcher counted = COUNTED.matcher(words.get(at));
         boolean together =
                 counted.matches() && admission.findProduct(words.get(at)).isEmpty();
         String code = together ? counted.group(2) : words.get(at);
         String count = together ? counted.group(1) : at + 1 < words.size() ? words.get(at + 1) : "";
-        Optional<Product> product = admission.findProduct(code);
+        Optional<Product> product = product(code, at);
         Optional<Integer> packs = admission.findPacks(count, 1);
-        if (product.isEmpty()) complain(at, admission.unknownProduct(code));
         if (packs.isEmpty()) complain(together ? at : at + 1, admission.badPacks(count, 1));
+        if (product.isPresent() && packs.isPresent())
+            items.add(new Item(product.get().code(), packs.get()));
+        return together ? at + 1 : at + 2;
+    }
+
+    private Optional<Product> product(String code, int at) {
+        Optional<Product> product = admission.findProduct(code);
+        if (product.isEmpty()) complain(at, admission.unknownProduct(code));
         if (product.isPresent() && customer.isPresent() && day.isPresent())
             admission
                     .unreachable(customer.get(), product.get(), day.get())
                     .ifPresent(complaint -> complain(at, complaint));
-        if (product.isPresent() && packs.isPresent())
-            items.add(new Item(product.get().code(), packs.get()));
-        return together ? at + 1 : at + 2;
+        return product;
     }
 
     private void complain(int word, Complaint complaint) {

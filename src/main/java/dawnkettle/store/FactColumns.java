@@ -17,6 +17,7 @@ import dawnkettle.stock.Fact.Returned;
 import dawnkettle.stock.Fact.Soaked;
 import dawnkettle.stock.Fact.Sold;
 import dawnkettle.stock.Fact.Yielded;
+import dawnkettle.stock.LotCode;
 import dawnkettle.stock.Quantity;
 import java.sql.SQLException;
 import java.util.Currency;
@@ -38,90 +39,61 @@ final class FactColumns {
     }
 
     static Map<String, Object> of(Fact fact) {
-        if (fact instanceof Received f)
-            return map(
-                    "material",
-                    f.material(),
-                    "lot",
-                    f.lot(),
-                    "amount",
-                    f.quantity().smallest(),
-                    "unit",
-                    f.quantity().unit(),
-                    "minor",
-                    f.paid().minor(),
-                    "currency",
-                    f.paid().currency().getCurrencyCode());
-        if (fact instanceof CountedMaterial f)
-            return map(
-                    "material",
-                    f.material(),
-                    "lot",
-                    f.lot(),
-                    "amount",
-                    f.left().smallest(),
-                    "unit",
-                    f.left().unit());
-        if (fact instanceof CountedPacks f)
-            return map(
-                    "lot",
-                    f.lot(),
-                    "product",
-                    f.product(),
-                    "packs",
-                    f.packs(),
-                    "day",
-                    f.dating().map(Dating::packDate),
-                    "best_before",
-                    f.dating().map(Dating::bestBefore));
-        if (fact instanceof Yielded f)
-            return map("lot", f.lot(), "recipe", f.recipe(), "beans_mg", f.input(), "mass_mg", f.product());
+        if (fact instanceof Received f) return received(f);
+        if (fact instanceof CountedMaterial f) return material(f.material(), f.lot(), f.left());
+        if (fact instanceof CountedPacks f) return countedPacks(f);
+        if (fact instanceof Yielded f) return yielded(f);
         if (fact instanceof Cooked f) return map("lot", f.lot(), "tenths", f.reached(), "minutes", f.minutes());
         if (fact instanceof Cooled f) return map("lot", f.lot(), "tenths", f.reached());
-        if (fact instanceof Soaked f)
-            return map("day", f.productionDate(), "place", f.tub(), "lot", f.beanLot(), "beans_mg", f.beans());
+        if (fact instanceof Soaked f) return soaked(f);
         if (fact instanceof LostBatch f) return map("lot", f.lot(), "note", f.why());
-        if (fact instanceof LostPacks f)
-            return map("lot", f.lot(), "product", f.product(), "packs", f.packs(), "note", f.why());
-        if (fact instanceof Sold f) return map("lot", f.lot(), "product", f.product(), "packs", f.packs());
-        if (fact instanceof Delivered f)
-            return map(
-                    "order_number",
-                    f.order(),
-                    "line",
-                    f.line(),
-                    "customer",
-                    f.customer(),
-                    "lot",
-                    f.lot(),
-                    "product",
-                    f.product(),
-                    "packs",
-                    f.packs());
-        if (fact instanceof Returned f)
-            return map(
-                    "customer",
-                    f.customer(),
-                    "product",
-                    f.product(),
-                    "place",
-                    f.what(),
-                    "packs",
-                    f.count(),
-                    "note",
-                    f.why());
-        Priced f = (Priced) fact;
-        return map(
-                "place",
-                f.priceList(),
-                "product",
-                f.product(),
-                "minor",
-                f.price().minor(),
-                "currency",
-                f.price().currency().getCurrencyCode(),
-                "day",
-                f.from());
+        if (fact instanceof LostPacks f) return with(packs(f.lot(), f.product(), f.packs()), "note", f.why());
+        if (fact instanceof Sold f) return packs(f.lot(), f.product(), f.packs());
+        if (fact instanceof Delivered f) return delivered(f);
+        if (fact instanceof Returned f) return returned(f);
+        return priced((Priced) fact);
+    }
+
+    private static Map<String, Object> received(Received f) {
+        Map<String, Object> columns = material(f.material(), f.lot(), f.quantity());
+        return with(columns, "minor", f.paid().minor(), "currency", code(f.paid()));
+    }
+
+    private static Map<String, Object> material(String material, String lot, Quantity quantity) {
+        return map("material", material, "lot", lot, "amount", quantity.smallest(), "unit", quantity.unit());
+    }
+
+    private static Map<String, Object> countedPacks(CountedPacks f) {
+        Map<String, Object> columns = packs(f.lot(), f.product(), f.packs());
+        with(columns, "day", f.dating().map(Dating::packDate));
+        return with(columns, "best_before", f.dating().map(Dating::bestBefore));
+    }
+
+    private static Map<String, Object> packs(LotCode lot, String product, int packs) {
+        return map("lot", lot, "product", product, "packs", packs);
+    }
+
+    private static Map<String, Object> yielded(Yielded f) {
+        return map("lot", f.lot(), "recipe", f.recipe(), "beans_mg", f.input(), "mass_mg", f.product());
+    }
+
+    private static Map<String, Object> soaked(Soaked f) {
+        return map("day", f.productionDate(), "place", f.tub(), "lot", f.beanLot(), "beans_mg", f.beans());
+    }
+
+    private static Map<String, Object> delivered(Delivered f) {
+        Map<String, Object> columns = packs(f.lot(), f.product(), f.packs());
+        return with(columns, "order_number", f.order(), "line", f.line(), "customer", f.customer());
+    }
+
+    private static Map<String, Object> returned(Returned f) {
+        Map<String, Object> columns = map("customer", f.customer(), "product", f.product());
+        return with(columns, "place", f.what(), "packs", f.count(), "note", f.why());
+    }
+
+    private static Map<String, Object> priced(Priced f) {
+        Map<String, Object> columns = map("place", f.priceList(), "product", f.product(), "day", f.from());
+        return with(columns, "minor", f.price().minor(), "currency", code(f.price()));
     }
 
     static Fact fact(Row row) throws SQLException {
@@ -176,10 +148,17 @@ final class FactColumns {
         return Money.minor(row.number("minor"), Currency.getInstance(row.text("currency")));
     }
 
+    private static String code(Money money) {
+        return money.currency().getCurrencyCode();
+    }
+
     private static Map<String, Object> map(Object... columnsAndValues) {
-        Map<String, Object> map = new LinkedHashMap<>();
+        return with(new LinkedHashMap<>(), columnsAndValues);
+    }
+
+    private static Map<String, Object> with(Map<String, Object> columns, Object... columnsAndValues) {
         for (int i = 0; i < columnsAndValues.length; i += 2)
-            map.put((String) columnsAndValues[i], columnsAndValues[i + 1]);
-        return map;
+            columns.put((String) columnsAndValues[i], columnsAndValues[i + 1]);
+        return columns;
     }
 }

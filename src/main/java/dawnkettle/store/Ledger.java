@@ -25,7 +25,7 @@ public final class Ledger implements AutoCloseable {
 
     private final Path file;
     private final Connection connection;
-    private final Sql sql;
+    final Sql sql;
 
     private Ledger(Path file, Connection connection, Sql sql) {
         this.file = file;

@@ -41,7 +41,7 @@ public final class StockRows {
             boolean expected = count.map(Count::day)
                     .filter(day -> !day.isBefore(lastMaking))
                     .isEmpty();
-            if (packs > 0 && !made.bestBefore().isBefore(productionDate) && !isLost(made.lot()))
+            if (packs > 0 && !isLost(made.lot()))
                 stock.add(new StockLot(
                         made.lot(),
                         made.product(),
@@ -77,11 +77,11 @@ public final class StockRows {
                 JOIN plan_in_force USING (production_date, revision)
                 JOIN plan_batch AS b USING (production_date, revision, lot)
                 JOIN plan_label AS l USING (production_date, revision, lot, product)
-                WHERE p.production_date < ?
+                WHERE p.production_date < ?1 AND l.best_before >= ?1
                 UNION ALL
                 SELECT r.lot, r.product, 0, r.day, r.best_before
                 FROM record AS r
-                WHERE r.kind = 'counted-packs' AND r.day IS NOT NULL
+                WHERE r.kind = 'counted-packs' AND r.day IS NOT NULL AND r.best_before >= ?1
                   AND r.seq = (SELECT min(seq) FROM record WHERE kind = 'counted-packs' AND day IS NOT NULL
                                                              AND lot = r.lot AND product = r.product)
                   AND NOT EXISTS (SELECT 1 FROM plan_pack WHERE lot = r.lot AND product = r.product)""", productionDate);

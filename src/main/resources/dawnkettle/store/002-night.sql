@@ -119,7 +119,7 @@ CREATE TABLE outbox (
     queued_at  INTEGER NOT NULL,
     changed_at INTEGER NOT NULL,
     note       TEXT NOT NULL DEFAULT ''
-) STRICT, WITHOUT ROWID;
+) STRICT;
 
 CREATE TRIGGER outbox_text_stays BEFORE UPDATE OF message_id, subject, message, queued_at ON outbox
 BEGIN SELECT RAISE(ABORT, 'a queued mail stays as it was written'); END;

@@ -41,11 +41,13 @@ CREATE TABLE plan (
     mode            TEXT NOT NULL,
     json            TEXT NOT NULL CHECK (json_valid(json)),
     PRIMARY KEY (production_date, revision)
-) STRICT, WITHOUT ROWID;
+) STRICT;
 
 -- The revision that holds.
 CREATE VIEW plan_in_force AS
-SELECT production_date, max(revision) AS revision FROM plan GROUP BY production_date;
+SELECT production_date, revision FROM plan AS p
+WHERE NOT EXISTS (SELECT 1 FROM plan AS later
+                  WHERE later.production_date = p.production_date AND later.revision > p.revision);
 
 CREATE TABLE plan_order (
     production_date TEXT NOT NULL,

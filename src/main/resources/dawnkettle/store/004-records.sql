@@ -32,6 +32,7 @@ CREATE TABLE record (
 ) STRICT;
 
 CREATE INDEX record_by_lot ON record (lot, product);
+CREATE INDEX record_of_tub ON record (day, place) WHERE kind = 'soaked';
 CREATE INDEX record_by_time ON record (kind, happened_at);
 
 CREATE TRIGGER record_stays BEFORE UPDATE ON record

@@ -18,6 +18,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -31,8 +32,15 @@ class LedgerTest {
     @Test
     void it_writes_ahead_syncs_fully_and_minds_references() throws SQLException {
         try (Ledger ledger = open()) {
-            assertThat(ledger.file()).exists();
-            assertThat(sql("PRAGMA journal_mode")).isEqualTo("wal");
+            assertThat(ledger.sql.first(row -> row.text("journal_mode"), "PRAGMA journal_mode"))
+                    .contains("wal");
+            assertThat(ledger.sql.number("SELECT synchronous AS n FROM pragma_synchronous"))
+                    .as("FULL is 2 (sqlite.org/pragma.html)")
+                    .isEqualTo(2);
+            assertThat(ledger.sql.number("SELECT foreign_keys AS n FROM pragma_foreign_keys"))
+                    .isEqualTo(1);
+            assertThat(ledger.sql.number("SELECT timeout AS n FROM pragma_busy_timeout"))
+                    .isEqualTo(10_000);
         }
         assertThat(sql("PRAGMA user_version")).isEqualTo("4");
     }
@@ -112,6 +120,33 @@ class LedgerTest {
             command.orders().add(List.of(line("A2", 6)));
 
             assertThat(service.orders().lines(FRIDAY)).hasSize(2);
+        }
+    }
+
+    @Test
+    void two_programs_that_write_at_once_wait_for_each_other() throws InterruptedException {
+        open().close();
+        List<Thread> programs = new ArrayList<>();
+        for (String name : List.of("S", "C"))
+            programs.add(new Thread(() -> {
+                try (Ledger ledger = open()) {
+                    for (int i = 0; i < 50; i++) {
+                        String order = name + i;
+                        ledger.inTransaction(() -> {
+                            int before = ledger.orders().lines(FRIDAY).size();
+                            ledger.orders().add(List.of(line(order, before + 1)));
+                        });
+                    }
+                }
+            }));
+        programs.forEach(Thread::start);
+        for (Thread program : programs) program.join();
+
+        try (Ledger ledger = open()) {
+            assertThat(ledger.orders().lines(FRIDAY))
+                    .extracting(OrderLine::packs)
+                    .as("each saw all that was written before it")
+                    .isEqualTo(IntStream.rangeClosed(1, 100).boxed().toList());
         }
     }
 

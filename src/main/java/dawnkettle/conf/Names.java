@@ -1,5 +1,6 @@
 package dawnkettle.conf;
 
+import dawnkettle.book.Nearest;
 import dawnkettle.trouble.Place;
 import java.util.Map;
 import java.util.TreeMap;
@@ -25,7 +26,7 @@ final class Names {
     String declare(Written code) {
         String name = code.code();
         Place first = declared.putIfAbsent(name, code.place());
-        if (first == null || code.kind() == Written.Kind.MISSING || name.equals("-")) return name;
+        if (first == null || code.kind() == Written.Kind.MISSING || name.equals(Written.NOTHING)) return name;
         return code.bad(name, "is already the " + kind + " of line " + first.line(), "give each its own");
     }
 
@@ -44,7 +45,7 @@ final class Names {
     /** Notes a reference to something that is not there, with the nearest name that is. */
     String refer(Written code) {
         String name = code.words();
-        if (!whole || name.equals("-") || declared.containsKey(name)) return name;
+        if (!whole || name.equals(Written.NOTHING) || declared.containsKey(name)) return name;
         String remedy = Nearest.to(name, declared.keySet())
                 .map(near -> "write \"" + near + "\" or add it to " + file)
                 .orElse("add it to " + file);

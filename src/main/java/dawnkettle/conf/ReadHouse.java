@@ -1,5 +1,6 @@
 package dawnkettle.conf;
 
+import dawnkettle.book.Nearest;
 import dawnkettle.measure.Celsius;
 import dawnkettle.shop.Climate;
 import dawnkettle.shop.Costs;
@@ -90,14 +91,8 @@ final class ReadHouse {
     }
 
     private static Set<DayOfWeek> workDays(Section shop) {
-        List<Written> days = shop.needList("work_days", "[\"mon\", \"tue\", \"wed\", \"thu\", \"fri\"]");
-        Set<DayOfWeek> read = ReadStations.weekdays(days);
-        if (days.isEmpty() && shop.find("work_days").isPresent())
-            shop.problems()
-                    .add(
-                            shop.find("work_days").orElseThrow().place(),
-                            "\"work_days\" names no day",
-                            "write at least one weekday");
+        Set<DayOfWeek> read =
+                ReadStations.weekdays(shop.needList("work_days", "[\"mon\", \"tue\", \"wed\", \"thu\", \"fri\"]"));
         return read.isEmpty() ? Set.of(DayOfWeek.MONDAY) : read;
     }
 

@@ -80,7 +80,7 @@ final class ReadRecipes {
 
     private String mark(Written mark) {
         if (mark.isBlank() || mark.text().matches("[A-Z]{2}")) return known.marks.declare(mark);
-        return mark.bad("-", "is not a lot mark", "write two capital letters");
+        return mark.bad(mark.text(), "is not a lot mark", "write two capital letters");
     }
 
     private static Kettle kettle(Section from) {
@@ -127,7 +127,7 @@ final class ReadRecipes {
     }
 
     private List<Step> steps(List<Section> sections, boolean afterAnother) {
-        if (!sections.isEmpty() && !afterAnother)
+        if (!afterAnother && !sections.isEmpty())
             sections.get(0)
                     .find("wait_minutes")
                     .ifPresent(wait -> wait.bad(0, "stands at the first step", "leave it out: nothing comes before"));

@@ -41,12 +41,12 @@ final class ReadShop {
         List<Placed<Customer>> customers =
                 new ReadCustomers(known).read(folder.csvWithRows(ReadCustomers.FILE, ReadCustomers.COLUMNS));
         standing = new ReadStanding(known, customers, routes).read(folder.csv(ReadStanding.FILE, ReadStanding.COLUMNS));
-        ShopCalendar calendar = new ShopCalendar(
-                house.workDays(), ReadCalendar.read(folder.csv(ReadCalendar.FILE, ReadCalendar.COLUMNS)));
-        new CheckRecipes(recipes, floor, folder.problems()).check();
+        ShopCalendar calendar =
+                new ReadCalendar(house.workDays()).read(folder.csv(ReadCalendar.FILE, ReadCalendar.COLUMNS));
+        new CheckRecipes(recipes, floor, folder.problems()).check(materials);
         CheckProducts check = new CheckProducts(products, recipes, folder.problems());
         check.allergens();
-        check.reach(customers, routes, calendar);
+        check.reach(customers, routes, house.workDays());
         return new Shop(
                 itself,
                 values(products),

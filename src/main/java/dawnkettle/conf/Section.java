@@ -1,5 +1,6 @@
 package dawnkettle.conf;
 
+import dawnkettle.book.Nearest;
 import dawnkettle.trouble.Place;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -51,10 +52,16 @@ final class Section {
         return value == null ? Optional.empty() : Optional.of(written(key, value, placeOf(key)));
     }
 
-    /** The values of a list; noted as missing where it is not there. */
+    /** The values of a list; noted where it is missing or empty. */
     List<Written> needList(String key, String example) {
         if (table.get(List.of(key)) == null) noteMissing(key, key + " = " + example);
-        return findList(key);
+        List<Written> values = findList(key);
+        if (table.get(List.of(key)) instanceof TomlArray array && array.isEmpty()) noteEmpty(key);
+        return values;
+    }
+
+    private void noteEmpty(String key) {
+        problems.add(placeOf(key), "\"" + key + "\" is an empty list", "write at least one");
     }
 
     List<Written> findList(String key) {
@@ -85,12 +92,13 @@ final class Section {
         return Optional.empty();
     }
 
-    /** The tables of a list of tables. */
+    /** The tables of a list of tables; noted where it is missing or empty. */
     List<Section> sections(String key) {
         asked.add(key);
         List<Section> sections = new ArrayList<>();
         Object value = table.get(List.of(key));
         if (value == null) noteMissing(key, "[[" + key + "]]");
+        else if (value instanceof TomlArray array && array.isEmpty()) noteEmpty(key);
         else if (!(value instanceof TomlArray array)) noteNoTables(placeOf(key), key);
         else
             for (int i = 0; i < array.size(); i++)
@@ -115,7 +123,7 @@ final class Section {
                 String remedy = Nearest.to(key, asked)
                         .map(near -> "write \"" + near + "\" or leave it out")
                         .orElse("leave it out");
-                problems.add(placeOf(key), "key \"" + key + "\" is not known here", remedy);
+                problems.add(placeOf(key), "key \"" + Written.shown(key) + "\" is not known here", remedy);
             }
     }
 

@@ -12,6 +12,7 @@ import java.util.Currency;
 import java.util.IllformedLocaleException;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 
 /** Reads of {@code shop.toml} what the shop is: itself, its climate and what things cost. */
@@ -22,7 +23,7 @@ final class ReadHouse {
     private final Section file;
     private final Section shop;
     private final Currency currency;
-    private final Set<DayOfWeek> workDays;
+    private final Optional<Set<DayOfWeek>> workDays;
 
     ReadHouse(Section file) {
         this.file = file;
@@ -35,7 +36,8 @@ final class ReadHouse {
         return currency;
     }
 
-    Set<DayOfWeek> workDays() {
+    /** Weekdays on which the shop makes; empty where that could not be read. */
+    Optional<Set<DayOfWeek>> workDays() {
         return workDays;
     }
 
@@ -90,10 +92,11 @@ final class ReadHouse {
         return market.bad("us", "is no market with label wording", "write one of: " + String.join(", ", MARKETS));
     }
 
-    private static Set<DayOfWeek> workDays(Section shop) {
-        Set<DayOfWeek> read =
+    private static Optional<Set<DayOfWeek>> workDays(Section shop) {
+        int before = shop.problems().count();
+        Set<DayOfWeek> days =
                 ReadStations.weekdays(shop.needList("work_days", "[\"mon\", \"tue\", \"wed\", \"thu\", \"fri\"]"));
-        return read.isEmpty() ? Set.of(DayOfWeek.MONDAY) : read;
+        return shop.problems().count() > before ? Optional.empty() : Optional.of(days);
     }
 
     Climate climate() {

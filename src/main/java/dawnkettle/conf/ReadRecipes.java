@@ -48,8 +48,10 @@ final class ReadRecipes {
             from.problems()
                     .add(
                             from.place(),
-                            "recipe \"" + code + "\" says " + (group.isPresent() ? "both" : "neither")
-                                    + " soak_group and made_from",
+                            "recipe \"" + code + "\" says "
+                                    + (group.isPresent()
+                                            ? "both soak_group and made_from"
+                                            : "neither soak_group nor made_from"),
                             "write the one that it is made from");
         String name = from.need("name", "\"Firm tofu\"").words();
         String mark = mark(from.need("mark", "\"FI\""));
@@ -60,7 +62,7 @@ final class ReadRecipes {
         List<Ingredient> ingredients = ingredients(from);
         List<Allergen> allergens = Allergens.read(from.needList("allergens", "[\"soy\"]"));
         boolean flavoured = from.find("flavoured").map(Written::truth).orElse(false);
-        List<Step> steps = steps(from.sections("steps"), parent.isPresent());
+        List<Step> steps = steps(from.sections("steps"), parent.isPresent() || group.isEmpty());
         if (from.problems().count() > before) return Optional.empty();
         return Optional.of(new Recipe(
                 code,

@@ -68,8 +68,10 @@ final class ReadStations {
             from.problems()
                     .add(
                             from.place(),
-                            "station \"" + code + "\" says " + (places.isPresent() ? "both" : "neither")
-                                    + " places and capacity_kg",
+                            "station \"" + code + "\" says "
+                                    + (places.isPresent()
+                                            ? "both places and capacity_kg"
+                                            : "neither places nor capacity_kg"),
                             "write how many batches it holds as places, or how much product as capacity_kg");
         return new WorkStation(
                 code,

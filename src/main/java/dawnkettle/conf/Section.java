@@ -78,7 +78,7 @@ final class Section {
     /** The table of that name; an empty one, noted as missing, where it is not there. */
     Section needSection(String key) {
         return findSection(key).orElseGet(() -> {
-            if (table.get(List.of(key)) == null) noteMissing(key, "[" + key + "]");
+            if (table.get(List.of(key)) == null) noteNoTable(key, "[" + key + "]");
             return unread(place.file());
         });
     }
@@ -97,7 +97,7 @@ final class Section {
         asked.add(key);
         List<Section> sections = new ArrayList<>();
         Object value = table.get(List.of(key));
-        if (value == null) noteMissing(key, "[[" + key + "]]");
+        if (value == null) noteNoTable(key, "[[" + key + "]]");
         else if (value instanceof TomlArray array && array.isEmpty()) noteEmpty(key);
         else if (!(value instanceof TomlArray array)) noteNoTables(placeOf(key), key);
         else
@@ -129,6 +129,10 @@ final class Section {
 
     private void noteMissing(String key, String example) {
         problems.add(place, "key \"" + key + "\" is missing", "add it, as " + example);
+    }
+
+    private void noteNoTable(String key, String written) {
+        problems.add(place, "table \"" + key + "\" is missing", "add it, as " + written);
     }
 
     private void noteNoTables(Place where, String key) {

@@ -35,7 +35,7 @@ final class SourceText {
                 return none(
                         place,
                         "the file has \"" + size + "\" bytes",
-                        "no more than " + LARGEST_BYTES + " are read: look what it is");
+                        "no more than " + LARGEST_BYTES + " are read: look what was copied there");
             return decode(name, Files.readAllBytes(file));
         } catch (IOException e) {
             return none(place, "the file cannot be read", "look at its permissions and the disk");

@@ -51,7 +51,7 @@ record Written(String name, String text, Kind kind, Place place, Problems proble
             problems.add(place, name + " holds a line break or another control character", "write it in one line");
             return NOTHING;
         }
-        return text.isBlank() ? bad(NOTHING, "is empty", "write it, or take the row or table out") : text;
+        return text.isBlank() ? bad(NOTHING, "is empty", "fill it in") : text;
     }
 
     /** A short code without spaces. */
@@ -69,7 +69,9 @@ record Written(String name, String text, Kind kind, Place place, Problems proble
     /** A number with at most {@code places} after the point. */
     BigDecimal number(int places, BigDecimal least, BigDecimal most) {
         if (kind == Kind.MISSING) return least;
-        String what = places == 0 ? "a whole number" : "a number with at most " + places + " decimals";
+        String what = places == 0
+                ? "a whole number"
+                : "a number with at most " + places + (places == 1 ? " decimal" : " decimals");
         String remedy = "write " + what + " from " + least.toPlainString() + " to " + most.toPlainString();
         Optional<BigDecimal> value = kind == Kind.TEXT ? Optional.empty() : decimal();
         if (value.isEmpty() || value.get().stripTrailingZeros().scale() > places)

@@ -37,7 +37,8 @@ final class Close implements Callable<Integer> {
         Configuration conf = wiring.configuration(folder.conf());
         try (Ledger ledger = folder.ledger(conf)) {
             Office office = wiring.service(conf, ledger, (at, line) -> {});
-            LocalDate closing = day == null ? office.timetable().closingFrom(office.clock().instant()) : day;
+            LocalDate closing =
+                    day == null ? office.timetable().closingFrom(office.clock().instant()) : day;
             if (!conf.shop().calendar().isWorkDay(closing))
                 throw new Dawnkettle.Refused(
                         "--day \"" + closing + "\" is not a making day; name a day on which the shop makes");

@@ -54,7 +54,8 @@ public final class Dawnkettle implements Runnable {
             err.println(mistake.getMessage());
             return mistake instanceof Refused ? WRONG : LOOK;
         }
-        err.println("a mistake of ours: " + mistake + "; please send this line and what you did to whoever looks after Dawnkettle");
+        err.println("a mistake of ours: " + mistake
+                + "; please send this line and what you did to whoever looks after Dawnkettle");
         if (trace) mistake.printStackTrace(err);
         return LOOK;
     }

@@ -24,14 +24,18 @@ final class DayStrip {
         this.from = operations.isEmpty()
                 ? plan.heading().computedAt()
                 : operations.get(0).start().atZone(zone).withMinute(0).toInstant();
-        Instant until = operations.stream().map(PlannedOperation::end).max(Instant::compareTo).orElse(from);
+        Instant until = operations.stream()
+                .map(PlannedOperation::end)
+                .max(Instant::compareTo)
+                .orElse(from);
         this.columns = (int) (Duration.between(from, until).toMinutes() / MINUTES_A_COLUMN) + 1;
     }
 
     /** A digit says how many batches are at the station in that quarter; a dot that it is open and empty. */
     String text() {
         if (plan.operations().isEmpty()) return "";
-        StringBuilder text = new StringBuilder("The day (a column is " + MINUTES_A_COLUMN + " minutes; the figure is how many batches are there)\n");
+        StringBuilder text = new StringBuilder(
+                "The day (a column is " + MINUTES_A_COLUMN + " minutes; the figure is how many batches are there)\n");
         text.append(hours()).append('\n');
         for (DayFloor.DayStation station : plan.floor().stations())
             text.append(String.format(Locale.ROOT, "  %-9s ", station.station()))
@@ -66,7 +70,8 @@ final class DayStrip {
     private long there(String station, Instant start, Instant end) {
         return plan.operations().stream()
                 .filter(operation -> operation.station().equals(station))
-                .filter(operation -> operation.start().isBefore(end) && operation.end().isAfter(start))
+                .filter(operation ->
+                        operation.start().isBefore(end) && operation.end().isAfter(start))
                 .count();
     }
 }

@@ -14,10 +14,7 @@ final class Folder {
             description = "Folder in which the owner wrote the shop down. Default: ${DEFAULT-VALUE}")
     private Path conf;
 
-    @Option(
-            names = "--ledger",
-            paramLabel = "FILE",
-            description = "The ledger. Default: the one that shop.toml names")
+    @Option(names = "--ledger", paramLabel = "FILE", description = "The ledger. Default: the one that shop.toml names")
     private Path ledger;
 
     Path conf() {

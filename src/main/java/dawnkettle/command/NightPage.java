@@ -35,7 +35,11 @@ final class NightPage {
     }
 
     String text() {
-        line("%s: %s, revision %d", shop.house().name(), DAY.format(plan.heading().productionDate()), plan.heading().revision());
+        line(
+                "%s: %s, revision %d",
+                shop.house().name(),
+                DAY.format(plan.heading().productionDate()),
+                plan.heading().revision());
         line("%s", verdict());
         line("");
         soak();
@@ -52,10 +56,12 @@ final class NightPage {
 
     private String verdict() {
         int missing = plan.shortages().stream().mapToInt(Shortage::packs).sum();
-        int ordered = plan.orders().stream().mapToInt(order -> order.line().packs()).sum();
+        int ordered =
+                plan.orders().stream().mapToInt(order -> order.line().packs()).sum();
         if (missing == 0 && plan.lateRoutes() == 0)
             return "All well: " + ordered + " packs ordered, all planned; every van in time.";
-        return "Look at this: " + ordered + " packs ordered, " + missing + " short; " + plan.lateRoutes() + " vans late.";
+        return "Look at this: " + ordered + " packs ordered, " + missing + " short; " + plan.lateRoutes()
+                + " vans late.";
     }
 
     private void soak() {
@@ -81,14 +87,13 @@ final class NightPage {
         for (PlannedBatch batch : plan.batches()) {
             byRecipe.computeIfAbsent(batch.recipe(), recipe -> new int[1])[0]++;
             for (PlannedBatch.Filled filled : batch.packs())
-                packed.merge(batch.recipe(), shop.product(filled.product()).net().times(filled.packs()), Mass::plus);
+                packed.merge(
+                        batch.recipe(), shop.product(filled.product()).net().times(filled.packs()), Mass::plus);
         }
         line("Kettles");
         byRecipe.forEach((recipe, count) -> line(
                 "  %-28s %2d batches  %5s kg packed",
-                shop.recipe(recipe).name(),
-                count[0],
-                kilograms(packed.getOrDefault(recipe, Mass.ZERO))));
+                shop.recipe(recipe).name(), count[0], kilograms(packed.getOrDefault(recipe, Mass.ZERO))));
         Mass beans = Mass.sum(plan.batches().stream().map(PlannedBatch::beans).toList());
         line("  %s kg of dry beans, %s kg packed in all", kilograms(beans), kilograms(Mass.sum(packed.values())));
         line("");
@@ -117,11 +122,15 @@ final class NightPage {
         PlannedOperation first = plan.operations().get(0);
         line(
                 "  First step %s, last ends %s; at most %s %% above a proven bound.",
-                time(first.start()), time(quality.finish()), quality.gapPercent().toPlainString());
+                time(first.start()),
+                time(quality.finish()),
+                quality.gapPercent().toPlainString());
     }
 
     private void remarks() {
-        if (plan.shortages().isEmpty() && plan.warnings().isEmpty() && plan.advice().isEmpty()) return;
+        if (plan.shortages().isEmpty()
+                && plan.warnings().isEmpty()
+                && plan.advice().isEmpty()) return;
         line("To look at");
         plan.shortages().forEach(one -> line("  short: %d packs of %s; %s", one.packs(), one.product(), one.reason()));
         plan.warnings().forEach(one -> line("  %s", one));

@@ -43,21 +43,27 @@ final class Order implements Callable<Integer> {
     public Integer call() {
         Configuration conf = wiring.configuration(folder.conf());
         Clock clock = wiring.clock(conf);
-        LocalDate today = LocalDate.ofInstant(clock.instant(), conf.shop().house().zone());
+        LocalDate today =
+                LocalDate.ofInstant(clock.instant(), conf.shop().house().zone());
         ReadOrderText.Asked asked = ReadOrderText.read(words, new Admission(conf.shop(), today));
         try (Ledger ledger = folder.ledger(conf)) {
             OrderNumber number = ledger.orders().freeNumber(today);
             List<OrderLine> lines = lines(asked, number, clock.instant());
             ledger.inTransaction(() -> ledger.orders().add(lines));
-            spec.commandLine().getOut().println("Order " + number + " is taken: " + lines.size() + " lines for "
-                    + asked.delivery() + late(conf, ledger, lines));
+            spec.commandLine()
+                    .getOut()
+                    .println("Order " + number + " is taken: " + lines.size() + " lines for " + asked.delivery()
+                            + late(conf, ledger, lines));
         }
         return Dawnkettle.DONE;
     }
 
     private static String late(Configuration conf, Ledger ledger, List<OrderLine> lines) {
-        var book = ledger.book(conf.shop(), conf.standing(), lines.get(0).deliveryDate().minusDays(7));
-        boolean closed = lines.stream().anyMatch(line -> book.productionDate(line).filter(book::isClosed).isPresent());
+        var book = ledger.book(
+                conf.shop(), conf.standing(), lines.get(0).deliveryDate().minusDays(7));
+        boolean closed = lines.stream()
+                .anyMatch(
+                        line -> book.productionDate(line).filter(book::isClosed).isPresent());
         return closed ? ". The book of that day is closed: it counts as late, and is planned if there is room." : ".";
     }
 

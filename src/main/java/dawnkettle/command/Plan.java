@@ -56,7 +56,8 @@ final class Plan implements Callable<Integer> {
     private Office at(Configuration conf, Office office) {
         if (at == null) return office;
         Clock fixed = Clock.fixed(
-                at.atZone(conf.shop().house().zone()).toInstant(), conf.shop().house().zone());
+                at.atZone(conf.shop().house().zone()).toInstant(),
+                conf.shop().house().zone());
         return new Office(office.papers(), office.ledger(), fixed, office.edges(), office.story());
     }
 }

@@ -15,7 +15,16 @@ import java.util.stream.Stream;
 /** The folder that a rehearsal fills; what an earlier rehearsal left there is taken away first, and nothing else. */
 final class RehearsalFolder {
     private static final List<String> OURS = List.of(
-            "plan.json", "story.txt", "ledger.db", "ledger.db-wal", "ledger.db-shm", "sheets", "labels", "mail", "drop", "backups");
+            "plan.json",
+            "story.txt",
+            "ledger.db",
+            "ledger.db-wal",
+            "ledger.db-shm",
+            "sheets",
+            "labels",
+            "mail",
+            "drop",
+            "backups");
 
     private final Path root;
 
@@ -50,7 +59,10 @@ final class RehearsalFolder {
     void drop(Path orders) {
         try {
             Files.createDirectories(root.resolve("drop"));
-            Files.copy(orders, root.resolve("drop").resolve(orders.getFileName().toString()), StandardCopyOption.REPLACE_EXISTING);
+            Files.copy(
+                    orders,
+                    root.resolve("drop").resolve(orders.getFileName().toString()),
+                    StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException e) {
             throw away(e);
         }
@@ -80,6 +92,7 @@ final class RehearsalFolder {
     }
 
     private DeviceAway away(IOException e) {
-        return DeviceAway.clean("folder \"" + root + "\" can't be written (" + e.getMessage() + "); name another with --out", e);
+        return DeviceAway.clean(
+                "folder \"" + root + "\" can't be written (" + e.getMessage() + "); name another with --out", e);
     }
 }

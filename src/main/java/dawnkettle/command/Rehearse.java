@@ -67,7 +67,8 @@ final class Rehearse implements Callable<Integer> {
         @Option(
                 names = "--conf",
                 paramLabel = "DIR",
-                description = "Folder in which the owner wrote the shop down. Default: conf, or the shop that comes along")
+                description =
+                        "Folder in which the owner wrote the shop down. Default: conf, or the shop that comes along")
         private Path conf;
     }
 
@@ -99,19 +100,26 @@ final class Rehearse implements Callable<Integer> {
         Instant end = timetable.at(day, conf.night().times().summary());
         Night night = new Night(office);
         night.tick();
-        for (Optional<Instant> wake = night.nextWake(); wake.filter(next -> !next.isAfter(end)).isPresent(); wake = night.nextWake()) {
+        for (Optional<Instant> wake = night.nextWake();
+                wake.filter(next -> !next.isAfter(end)).isPresent();
+                wake = night.nextWake()) {
             clock.moveTo(wake.get());
             night.tick();
         }
         printRest(night, office, clock, day);
         tale.tell(clock.instant(), "cost report: " + new ReportWeek(office).run(day));
-        return finish(conf, files, office, day, new Ending(tale, terminal, Duration.ofNanos(System.nanoTime() - started)));
+        return finish(
+                conf, files, office, day, new Ending(tale, terminal, Duration.ofNanos(System.nanoTime() - started)));
     }
 
     /** Lots that are packed after the summary get their labels too. */
     private static void printRest(Night night, Office office, RehearsalClock clock, LocalDate day) {
-        Instant lastly = office.plan(day).map(plan -> plan.operations().get(plan.operations().size() - 1).start()).orElse(clock.instant());
-        for (Optional<Instant> wake = night.nextWake(); wake.filter(next -> !next.isAfter(lastly)).isPresent(); wake = night.nextWake()) {
+        Instant lastly = office.plan(day)
+                .map(plan -> plan.operations().get(plan.operations().size() - 1).start())
+                .orElse(clock.instant());
+        for (Optional<Instant> wake = night.nextWake();
+                wake.filter(next -> !next.isAfter(lastly)).isPresent();
+                wake = night.nextWake()) {
             clock.moveTo(wake.get());
             night.tick();
         }
@@ -128,8 +136,9 @@ final class Rehearse implements Callable<Integer> {
             return Dawnkettle.LOOK;
         }
         files.write("plan.json", office.edges().plans().write(plan.get()));
-        String page = new NightPage(plan.get(), conf.shop()).text() + "\n" + ending.tale().text() + "\n"
-                + files.listing() + "Computed and written in " + ending.took().toMillis() / 1000.0 + " s.\n";
+        String page = new NightPage(plan.get(), conf.shop()).text() + "\n"
+                + ending.tale().text() + "\n" + files.listing() + "Computed and written in "
+                + ending.took().toMillis() / 1000.0 + " s.\n";
         files.write("story.txt", page);
         ending.terminal().print(page);
         ending.terminal().flush();
@@ -140,9 +149,7 @@ final class Rehearse implements Callable<Integer> {
         if (room == null) return Optional.empty();
         return Optional.of(now -> new Temperatures(
                 Celsius.of(room),
-                conf.shop()
-                        .climate()
-                        .tap(now.atZone(conf.shop().house().zone()).getMonth()),
+                conf.shop().climate().tap(now.atZone(conf.shop().house().zone()).getMonth()),
                 "set for this rehearsal"));
     }
 }

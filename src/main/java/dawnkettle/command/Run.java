@@ -41,7 +41,8 @@ final class Run implements Callable<Integer> {
             return CONF_IS_WRONG;
         }
         try (Ledger ledger = folder.ledger(conf)) {
-            Office office = wiring.service(conf, ledger, (at, line) -> spec.commandLine().getOut().println(line));
+            Office office = wiring.service(
+                    conf, ledger, (at, line) -> spec.commandLine().getOut().println(line));
             ledger.effects().interrupted(office.clock().instant());
             ledger.outbox().interrupted(office.clock().instant());
             wiring.serve(new Night(office)::tick);

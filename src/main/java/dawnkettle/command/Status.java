@@ -52,19 +52,27 @@ final class Status implements Callable<Integer> {
         LocalDate next = office.timetable().closingFrom(now);
         List<StepRow> steps = new java.util.ArrayList<>(ledger.steps().of(today));
         if (!next.equals(today)) steps.addAll(ledger.steps().of(next));
-        long failed = steps.stream().filter(step -> step.state() == StepRow.State.FAILED || step.state() == StepRow.State.SKIPPED).count();
+        long failed = steps.stream()
+                .filter(step -> step.state() == StepRow.State.FAILED || step.state() == StepRow.State.SKIPPED)
+                .count();
         int doubtful = ledger.labels().unresolved().size();
-        out.println(failed == 0 && doubtful == 0
-                ? "All is well."
-                : "Look at this: " + failed + " steps failed or skipped, " + doubtful + " groups of labels in doubt.");
+        out.println(
+                failed == 0 && doubtful == 0
+                        ? "All is well."
+                        : "Look at this: " + failed + " steps failed or skipped, " + doubtful
+                                + " groups of labels in doubt.");
         for (StepRow step : steps)
             out.println("  " + step.key().businessDate() + "  " + step.key().step() + ": "
-                    + step.state().name().toLowerCase(Locale.ROOT) + (step.note().isEmpty() ? "" : ", " + step.note()));
-        ledger.labels().unresolved().forEach(group -> out.println("  in doubt: lot " + group.lot() + " " + group.product()
-                + " labels " + group.from() + " to " + group.to() + "; count them by hand"));
+                    + step.state().name().toLowerCase(Locale.ROOT)
+                    + (step.note().isEmpty() ? "" : ", " + step.note()));
+        ledger.labels()
+                .unresolved()
+                .forEach(group -> out.println("  in doubt: lot " + group.lot() + " " + group.product() + " labels "
+                        + group.from() + " to " + group.to() + "; count them by hand"));
         new Night(office)
                 .nextWake()
-                .ifPresent(wake -> out.println("Next: " + TIME.format(wake.atZone(conf.shop().house().zone()))));
+                .ifPresent(wake -> out.println(
+                        "Next: " + TIME.format(wake.atZone(conf.shop().house().zone()))));
         out.flush();
         return failed == 0 && doubtful == 0 ? Dawnkettle.DONE : Dawnkettle.LOOK;
     }

@@ -1,6 +1,7 @@
 package dawnkettle.conf;
 
 import dawnkettle.book.Nearest;
+import dawnkettle.label.MarketWording;
 import dawnkettle.measure.Celsius;
 import dawnkettle.shop.Climate;
 import dawnkettle.shop.Costs;
@@ -18,7 +19,6 @@ import java.util.Set;
 /** Reads of {@code shop.toml} what the shop is: itself, its climate and what things cost. */
 final class ReadHouse {
     private static final Currency STAND_IN = Currency.getInstance("USD");
-    private static final List<String> MARKETS = List.of("us", "us-california", "eu", "uk", "codex");
 
     private final Section file;
     private final Section shop;
@@ -88,8 +88,10 @@ final class ReadHouse {
     }
 
     private static String market(Written market) {
-        if (market.kind() == Written.Kind.MISSING || MARKETS.contains(market.text())) return market.text();
-        return market.bad("us", "is no market with label wording", "write one of: " + String.join(", ", MARKETS));
+        if (market.kind() == Written.Kind.MISSING
+                || MarketWording.find(market.text()).isPresent()) return market.text();
+        return market.bad(
+                "us", "is no market with label wording", "write one of: " + String.join(", ", MarketWording.markets()));
     }
 
     private static Optional<Set<DayOfWeek>> workDays(Section shop) {

@@ -55,6 +55,11 @@ final class ReadNight {
         return places.find(key).map(written -> path(written, state)).orElse(state.resolve(usual));
     }
 
+    /** A folder next to the one of the configuration. */
+    static Path beside(Path dir, String name) {
+        return dir.resolve("..").resolve(name).normalize();
+    }
+
     static Path path(Written written, Path from) {
         String name = written.words();
         if (name.equals(Written.NOTHING)) return from;

@@ -108,14 +108,6 @@ final class Section {
         return sections;
     }
 
-    /** What stands here under any key, for a table whose keys are the owner's. */
-    List<Written> all() {
-        return table.keySet().stream()
-                .sorted()
-                .flatMap(key -> find(key).stream())
-                .toList();
-    }
-
     /** Notes every key that nobody asked for. */
     void noMore() {
         for (String key : table.keySet())

@@ -22,7 +22,8 @@ final class BackUp implements Work {
             Files.createDirectories(folder);
             Files.deleteIfExists(copy);
         } catch (IOException e) {
-            throw DeviceAway.clean("the folder for copies \"" + folder + "\" can't be written; see that it is there", e);
+            throw DeviceAway.clean(
+                    "the folder for copies \"" + folder + "\" can't be written; see that it is there", e);
         }
         office.ledger().copyTo(copy);
         return "the ledger is copied and the copy was opened";

@@ -48,7 +48,9 @@ final class Evenings {
         LocalDate next = office.shop().calendar().next(productionDate);
         List<Allowances.LateDay> late = new PastWeeks(office.ledger(), office.shop()).lateDays();
         return new Evening.Outlook(
-                office.book().bookFor(next).stream().filter(line -> line.packs() > 0).toList(),
+                office.book().bookFor(next).stream()
+                        .filter(line -> line.packs() > 0)
+                        .toList(),
                 Allowances.of(office.shop(), productionDate, late));
     }
 
@@ -95,7 +97,8 @@ final class Evenings {
             Instant start = plan.operationsOf(batch.id()).get(0).start();
             if (!start.isAfter(now)) facts.add(new Frozen(Frozen.Kind.BATCH_STARTED, batch.id(), start));
         }
-        for (LabelRows.LabelledLot labelled : office.ledger().labels().labelledFrom(plan.heading().computedAt()))
+        for (LabelRows.LabelledLot labelled :
+                office.ledger().labels().labelledFrom(plan.heading().computedAt()))
             if (plan.findBatch(labelled.lot()).isPresent())
                 facts.add(new Frozen(Frozen.Kind.LOT_LABELLED, labelled.lot().text(), labelled.at()));
         for (PlannedRoute route : plan.routes())
@@ -105,6 +108,7 @@ final class Evenings {
     }
 
     private static String van(DayPlan plan, PlannedRoute route) {
-        return route.route() + " " + route.departs().atZone(plan.heading().zone()).toLocalDate();
+        return route.route() + " "
+                + route.departs().atZone(plan.heading().zone()).toLocalDate();
     }
 }

@@ -42,15 +42,15 @@ public final class Night {
     public void tick() {
         new TakeOrders(office).run();
         Instant now = office.now();
-        for (Timetable.Slot slot : office.timetable().around(now)) if (!slot.due().isAfter(now)) run(slot);
+        for (Timetable.Slot slot : office.timetable().around(now))
+            if (!slot.due().isAfter(now)) run(slot);
     }
 
     /** When there is next something to do after now. */
     public Optional<Instant> nextWake() {
         Instant now = office.now();
-        Stream<Instant> slots = office.timetable().around(now).stream()
-                .map(Timetable.Slot::due)
-                .filter(due -> due.isAfter(now));
+        Stream<Instant> slots =
+                office.timetable().around(now).stream().map(Timetable.Slot::due).filter(due -> due.isAfter(now));
         Stream<Instant> runs = office.timetable().around(now).stream()
                 .filter(slot -> slot.step() == Step.LABELS)
                 .flatMap(slot -> office.plan(slot.businessDate()).stream())

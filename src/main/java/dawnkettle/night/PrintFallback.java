@@ -24,8 +24,12 @@ final class PrintFallback implements Work {
     public String run(LocalDate productionDate) {
         LocalDate lastWeek = productionDate.minusWeeks(1);
         Map<String, int[]> packs = new TreeMap<>();
-        office.ledger().closes().find(lastWeek).map(ClosedBook::lines).orElse(List.of()).forEach(line -> count(packs, line)[0] +=
-                line.packs());
+        office.ledger()
+                .closes()
+                .find(lastWeek)
+                .map(ClosedBook::lines)
+                .orElse(List.of())
+                .forEach(line -> count(packs, line)[0] += line.packs());
         office.book().bookFor(productionDate).stream()
                 .filter(line -> line.source() == OrderLine.Source.STANDING)
                 .forEach(line -> count(packs, line)[1] += line.packs());
@@ -36,13 +40,13 @@ final class PrintFallback implements Work {
         effects.print(
                 "fallback " + productionDate,
                 productionDate,
-                List.of(FallbackSheet.of(fallback, office.shop(), office.edges().paper().style())));
+                List.of(FallbackSheet.of(
+                        fallback, office.shop(), office.edges().paper().style())));
         return "the fallback sheet " + FallbackSheet.number(productionDate) + " lies in the tray";
     }
 
     private static int[] count(Map<String, int[]> packs, BookLine line) {
-        return packs.computeIfAbsent(
-                line.route() + " " + line.customer() + " " + line.product(), key -> new int[2]);
+        return packs.computeIfAbsent(line.route() + " " + line.customer() + " " + line.product(), key -> new int[2]);
     }
 
     private static Fallback.Line line(String[] key, int[] packs) {

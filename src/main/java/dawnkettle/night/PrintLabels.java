@@ -44,8 +44,9 @@ final class PrintLabels {
         return plan.labels().stream()
                 .filter(label -> !isSettled(label))
                 .map(label -> new Due(label, wanted(plan, label)))
-                .sorted(Comparator.comparing(Due::at).thenComparing(due -> due.label().lot()).thenComparing(due ->
-                        due.label().product()))
+                .sorted(Comparator.comparing(Due::at)
+                        .thenComparing(due -> due.label().lot())
+                        .thenComparing(due -> due.label().product()))
                 .toList();
     }
 
@@ -62,10 +63,10 @@ final class PrintLabels {
     }
 
     private Instant wanted(DayPlan plan, PlannedLabel label) {
-        Duration before = Duration.ofMinutes(
-                office.papers().settings().times().labelsBeforeMinutes());
+        Duration before = Duration.ofMinutes(office.papers().settings().times().labelsBeforeMinutes());
         LocalDate day = plan.heading().productionDate();
-        Instant dawn = office.timetable().at(day, office.papers().settings().times().dawnCheck());
+        Instant dawn =
+                office.timetable().at(day, office.papers().settings().times().dawnCheck());
         Instant packed = packing(plan, label.lot()).minus(before);
         return packed.isBefore(dawn) ? dawn : packed;
     }
@@ -145,12 +146,18 @@ final class PrintLabels {
     private LabelCopies slip(Design design, PlannedLabel label, Product product) {
         LabelText text = new LabelText(
                 Map.of(
-                        "heading", label.count() + " labels",
-                        "lot", label.lot().text(),
-                        "product", product.name(),
-                        "line1", label.cases() + " whole cases, " + label.partCases().size() + " part cases",
-                        "line2", "",
-                        "line3", ""),
+                        "heading",
+                        label.count() + " labels",
+                        "lot",
+                        label.lot().text(),
+                        "product",
+                        product.name(),
+                        "line1",
+                        label.cases() + " whole cases, " + label.partCases().size() + " part cases",
+                        "line2",
+                        "",
+                        "line3",
+                        ""),
                 Optional.empty());
         return new LabelCopies(
                 LabelCopies.Kind.SLIP,

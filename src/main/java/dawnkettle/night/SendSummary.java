@@ -37,8 +37,7 @@ final class SendSummary implements Work {
         return new NightReport(
                 orders(lines),
                 new NightReport.Sheets(
-                        names(effects, Effect.Kind.SHEET, Effect.State.DONE),
-                        notes(effects, Effect.Kind.SHEET)),
+                        names(effects, Effect.Kind.SHEET, Effect.State.DONE), notes(effects, Effect.Kind.SHEET)),
                 labels(effects),
                 new NightReport.Notes(soakNotes(productionDate), List.of(), steps(productionDate)),
                 List.of());
@@ -48,8 +47,8 @@ final class SendSummary implements Work {
         int orders = (int) lines.stream().map(BookLine::order).distinct().count();
         List<String> late = lines.stream()
                 .filter(BookLine::late)
-                .map(line -> "order " + line.order() + " line " + line.line() + ": " + line.packs() + " "
-                        + line.product())
+                .map(line ->
+                        "order " + line.order() + " line " + line.line() + ": " + line.packs() + " " + line.product())
                 .toList();
         return new NightReport.Orders(orders, lines.size(), List.of(), late);
     }

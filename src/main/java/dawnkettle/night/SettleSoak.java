@@ -30,7 +30,8 @@ final class SettleSoak implements Work {
                 "call " + productionDate,
                 productionDate,
                 List.of(SoakSheet.of(call, office.shop(), office.edges().paper().style())));
-        Mass beans = Mass.sum(call.groups().stream().map(SoakCall.GroupMass::beans).toList());
+        Mass beans =
+                Mass.sum(call.groups().stream().map(SoakCall.GroupMass::beans).toList());
         return beans.inKilograms(0, RoundingMode.HALF_UP) + " kg of beans go to soak before the close, in "
                 + call.tubs().size() + " tubs";
     }

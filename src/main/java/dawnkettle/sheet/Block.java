@@ -14,9 +14,7 @@ sealed interface Block {
 
         @Override
         public double heightMm(double width, Typeface typeface) {
-            return 3
-                    + new Wrapping(typeface).lines(text, LETTERING, width).size() * LETTERING.lineMm()
-                    + 0.8;
+            return 3 + new Wrapping(typeface).lines(text, LETTERING, width).size() * LETTERING.lineMm() + 0.8;
         }
 
         @Override
@@ -54,8 +52,7 @@ sealed interface Block {
             double y = title.isBlank() ? inner.y() : canvas.lines(inner, TITLE, title);
             for (String sentence : sentences) {
                 canvas.text(inner.x(), y + SENTENCE.riseMm(), SENTENCE, "•");
-                y = canvas.lines(
-                        new Frame(inner.x() + BULLET_MM, y, inner.width() - BULLET_MM, 0), SENTENCE, sentence);
+                y = canvas.lines(new Frame(inner.x() + BULLET_MM, y, inner.width() - BULLET_MM, 0), SENTENCE, sentence);
             }
         }
     }

@@ -87,9 +87,7 @@ final class Flow {
         for (int i = 0; i < canvases.size(); i++) {
             Canvas head = new Canvas(typeface);
             masthead.draw(
-                    head,
-                    new Frame(MARGIN_MM, MARGIN_MM, width(), 0),
-                    words.say(Word.PAGE_OF, i + 1, canvases.size()));
+                    head, new Frame(MARGIN_MM, MARGIN_MM, width(), 0), words.say(Word.PAGE_OF, i + 1, canvases.size()));
             masthead.drawFoot(canvases.get(i), new Frame(MARGIN_MM, bottom, width(), 0));
             pages.add(canvases.get(i).under(head));
         }

@@ -24,8 +24,7 @@ final class PlanHead {
 
     private static String replaces(Heading heading, Desk desk) {
         if (heading.revisionOf().isEmpty()) return "";
-        return desk.say(
-                Word.REPLACES, heading.revision(), heading.revisionOf().getAsInt());
+        return desk.say(Word.REPLACES, heading.revision(), heading.revisionOf().getAsInt());
     }
 
     private static String banner(Heading.Mode mode, Desk desk) {

@@ -11,7 +11,8 @@ import java.util.Locale;
 public record Sheet(Kind kind, String name, Imprint imprint, List<Page> pages) {
     public Sheet {
         if (!name.matches("[a-z][A-Za-z0-9_-]{0,79}"))
-            throw new IllegalArgumentException("sheet name \"" + name + "\" is not 1 to 80 of letters, digits, - and _");
+            throw new IllegalArgumentException(
+                    "sheet name \"" + name + "\" is not 1 to 80 of letters, digits, - and _");
         if (pages.isEmpty()) throw new IllegalArgumentException("sheet " + name + " has no page");
         pages = List.copyOf(pages);
     }
@@ -19,7 +20,13 @@ public record Sheet(Kind kind, String name, Imprint imprint, List<Page> pages) {
     /** Every mark of every page, one a line: what a golden file holds. */
     public String asText() {
         StringBuilder text = new StringBuilder(String.format(
-                Locale.ROOT, "%s %s \"%s\" %s %s%n", kind.word(), name, imprint.title(), imprint.language(), imprint.paper()));
+                Locale.ROOT,
+                "%s %s \"%s\" %s %s%n",
+                kind.word(),
+                name,
+                imprint.title(),
+                imprint.language(),
+                imprint.paper()));
         for (int i = 0; i < pages.size(); i++) {
             text.append("page ").append(i + 1).append('\n');
             pages.get(i).bookmarks().forEach(bookmark -> text.append(bookmark).append('\n'));

@@ -77,7 +77,8 @@ final class SoakNotes {
         room.add(desk.say(
                 Word.SOAK_TOTAL,
                 tubs.size(),
-                desk.measures().mass(Mass.sum(tubs.stream().map(PlannedSoak::beans).toList()))));
+                desk.measures()
+                        .mass(Mass.sum(tubs.stream().map(PlannedSoak::beans).toList()))));
         room.add(desk.say(
                 Word.SOAK_ROOM,
                 desk.measures().temperature(tubs.get(0).room()),

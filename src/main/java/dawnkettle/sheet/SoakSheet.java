@@ -52,15 +52,13 @@ public final class SoakSheet {
     /** The early tubs, which are filled before the book closes. */
     public static Sheet of(SoakCall call, Shop shop, SheetStyle style) {
         Desk desk = new Desk(shop, style);
-        SoakSheet sheet =
-                new SoakSheet(desk, call.productionDate(), call.tubs(), Map.of(), SoakNotes.of(call, desk));
+        SoakSheet sheet = new SoakSheet(desk, call.productionDate(), call.tubs(), Map.of(), SoakNotes.of(call, desk));
         Masthead plain = desk.plain(desk.say(Word.SOAK_CALL_TITLE), call.productionDate(), call.decidedAt());
         return sheet.sheet("soak-call", call.decidedAt(), plain.withBanner(desk.say(Word.SOAK_CALL_NOTE)));
     }
 
     private Sheet sheet(String name, Instant madeAt, Masthead masthead) {
-        Desk.Draft draft = new Desk.Draft(
-                Sheet.Kind.SOAK, name, desk.style().paper(), madeAt);
+        Desk.Draft draft = new Desk.Draft(Sheet.Kind.SOAK, name, desk.style().paper(), madeAt);
         return desk.sheet(draft, masthead, this::write);
     }
 
@@ -82,7 +80,8 @@ public final class SoakSheet {
     private double rowMm(Flow flow, double below) {
         Table headingOnly = new Table(columns(), 0, List.of());
         double bars = days().size() > 1 ? days().size() * 8.0 : 0;
-        double room = flow.roomMm() - headingOnly.headingMm(flow.width(), desk.style().typeface()) - bars - below;
+        double room =
+                flow.roomMm() - headingOnly.headingMm(flow.width(), desk.style().typeface()) - bars - below;
         return Math.max(LEAST_ROW_MM, Math.min(MOST_ROW_MM, Math.floor(room / tubs.size() * 10) / 10));
     }
 
@@ -94,7 +93,8 @@ public final class SoakSheet {
                     .filter(tub -> desk.dates().day(tub.fillAt()).equals(fillDay))
                     .map(tub -> row(tub, points, rowMm))
                     .toList();
-            List<Row> head = days().size() > 1 ? List.of(Row.shaded(12, desk.dates().full(fillDay))) : List.of();
+            List<Row> head =
+                    days().size() > 1 ? List.of(Row.shaded(12, desk.dates().full(fillDay))) : List.of();
             sections.add(new Table.Section(head, head, rows, false));
         }
         return new Table(columns(), rowMm, sections);

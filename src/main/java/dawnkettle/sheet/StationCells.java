@@ -26,12 +26,12 @@ final class StationCells {
     Cell load(PlannedOperation operation, PlannedBatch batch) {
         List<Cell.Phrase> phrases = new ArrayList<>();
         if (operation.seq() == 1) input(batch, phrases);
-        if (takesDose(operation, batch))
-            day.dose(batch).ifPresent(dose -> phrases.add(Cell.Phrase.bold(13, dose)));
+        if (takesDose(operation, batch)) day.dose(batch).ifPresent(dose -> phrases.add(Cell.Phrase.bold(13, dose)));
         if (fillsPacks(operation)) packs(batch, phrases);
         day.step(operation)
                 .map(step -> StationSheet.target(desk, step))
-                .ifPresent(target -> phrases.add(phrases.isEmpty() ? Cell.Phrase.bold(12.5, target) : Cell.Phrase.plain(10.5, target)));
+                .ifPresent(target -> phrases.add(
+                        phrases.isEmpty() ? Cell.Phrase.bold(12.5, target) : Cell.Phrase.plain(10.5, target)));
         return new Cell.Lines(phrases);
     }
 
@@ -66,12 +66,12 @@ final class StationCells {
 
     private void packs(PlannedBatch batch, List<Cell.Phrase> phrases) {
         for (PlannedBatch.Filled filled : batch.packs()) {
-            phrases.add(Cell.Phrase.bold(
-                    12, desk.cases(new Desk.CasesAndLoose(filled.cases(), filled.loosePacks()))));
+            phrases.add(Cell.Phrase.bold(12, desk.cases(new Desk.CasesAndLoose(filled.cases(), filled.loosePacks()))));
             phrases.add(Cell.Phrase.plain(10.5, desk.productName(filled.product())));
             day.bestBefore(batch.lot(), filled.product())
                     .ifPresent(date -> phrases.add(Cell.Phrase.plain(
-                            10.5, desk.say(Word.STATION_BEST_BEFORE, desk.dates().onLabel(date)))));
+                            10.5,
+                            desk.say(Word.STATION_BEST_BEFORE, desk.dates().onLabel(date)))));
         }
         if (!batch.trim().isZero())
             phrases.add(Cell.Phrase.plain(
@@ -84,7 +84,8 @@ final class StationCells {
         if (next.isEmpty()) return last(batch);
         List<Cell.Phrase> phrases = new ArrayList<>();
         phrases.add(Cell.Phrase.bold(
-                11, day.stepName(next.get()) + " " + desk.dates().time(next.get().start())));
+                11,
+                day.stepName(next.get()) + " " + desk.dates().time(next.get().start())));
         phrases.add(Cell.Phrase.plain(10, day.stationName(next.get().station())));
         day.latestStartAfter(operation)
                 .ifPresent(latest -> phrases.add(Cell.Phrase.bold(

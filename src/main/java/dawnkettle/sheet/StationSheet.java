@@ -28,14 +28,12 @@ final class StationSheet {
     }
 
     Sheet sheet(String name) {
-        boolean packs = operations.stream()
-                .map(operation -> Work.of(operation.stage()))
-                .anyMatch(Work::packs);
+        boolean packs =
+                operations.stream().map(operation -> Work.of(operation.stage())).anyMatch(Work::packs);
         Masthead masthead = packs
                 ? PlanHead.of(day.plan(), desk, title(), Word.FOOT_SOY, Word.FOOT_DATES, Word.FOOT_CHILL)
                 : PlanHead.of(day.plan(), desk, title(), Word.FOOT_SOY);
-        Desk.Draft draft = new Desk.Draft(
-                Sheet.Kind.RUN, name, desk.style().paper(), day.madeAt());
+        Desk.Draft draft = new Desk.Draft(Sheet.Kind.RUN, name, desk.style().paper(), day.madeAt());
         return desk.sheet(draft, masthead, this::write);
     }
 

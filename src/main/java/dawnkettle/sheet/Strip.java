@@ -34,9 +34,8 @@ final class Strip {
                 .sorted()
                 .toList();
         this.from = instants.get(0).truncatedTo(ChronoUnit.HOURS);
-        this.until = instants.get(instants.size() - 1)
-                .plus(Duration.ofMinutes(59))
-                .truncatedTo(ChronoUnit.HOURS);
+        this.until =
+                instants.get(instants.size() - 1).plus(Duration.ofMinutes(59)).truncatedTo(ChronoUnit.HOURS);
     }
 
     void draw() {
@@ -124,8 +123,7 @@ final class Strip {
         for (int place : places) {
             String name = day.stationName(station) + (places.size() > 1 ? " / " + place : "");
             lanes.add(new BarLane(
-                    name,
-                    there.stream().filter(one -> one.place() == place).toList()));
+                    name, there.stream().filter(one -> one.place() == place).toList()));
         }
     }
 
@@ -137,8 +135,8 @@ final class Strip {
         return day.plan().operations().stream()
                 .map(PlannedOperation::station)
                 .distinct()
-                .sorted(Comparator.comparingInt((String code) ->
-                                written.contains(code) ? written.indexOf(code) : written.size())
+                .sorted(Comparator.comparingInt(
+                                (String code) -> written.contains(code) ? written.indexOf(code) : written.size())
                         .thenComparing(Comparator.naturalOrder()))
                 .toList();
     }

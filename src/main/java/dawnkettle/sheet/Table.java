@@ -43,7 +43,9 @@ record Table(List<Column> columns, double rowMm, List<Section> sections) {
         double highest = 0;
         for (int i = 0; i < columns.size(); i++) {
             Cell cell = Cell.text(columns.get(i).heading(), HEADING);
-            highest = Math.max(highest, cell.heightMm(span(i, i + 1, new Frame(0, 0, width, 0)).width(), typeface));
+            highest = Math.max(
+                    highest,
+                    cell.heightMm(span(i, i + 1, new Frame(0, 0, width, 0)).width(), typeface));
         }
         return highest + 2 * PAD_MM;
     }
@@ -111,8 +113,6 @@ record Table(List<Column> columns, double rowMm, List<Section> sections) {
     }
 
     private double shares(int from, int until) {
-        return columns.subList(from, until).stream()
-                .mapToDouble(Column::share)
-                .sum();
+        return columns.subList(from, until).stream().mapToDouble(Column::share).sum();
     }
 }

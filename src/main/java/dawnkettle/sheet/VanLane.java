@@ -58,8 +58,6 @@ record VanLane(Day day) implements Lane {
 
     private String label(PlannedRoute route) {
         String time = route.route() + " " + day.desk().dates().time(route.departs());
-        return route.lateMinutes() == 0
-                ? time
-                : time + " " + day.desk().say(Word.LATE, route.lateMinutes());
+        return route.lateMinutes() == 0 ? time : time + " " + day.desk().say(Word.LATE, route.lateMinutes());
     }
 }

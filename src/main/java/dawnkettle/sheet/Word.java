@@ -17,9 +17,11 @@ enum Word {
     BANNER_ORDERS_ONLY("ORDERS ONLY: products and packs, no batches and no times"),
     BANNER_LAST_WEEK("LAST WEEK: same weekday last week, not today's orders"),
     FOOT_PLAN("A plan from the order book. What you see, measure and smell in the room goes first."),
-    FOOT_SOY("Everything here contains soy, a major allergen. Wash down before anything made without what ran before it."),
+    FOOT_SOY(
+            "Everything here contains soy, a major allergen. Wash down before anything made without what ran before it."),
     FOOT_DATES("Dates: the shop's own validated shelf life and the local food code rule; no date is ever made longer."),
-    FOOT_CHILL("Keep packs at 5 °C or below. Sealed packs (vacuum, water) can grow botulism when warm: never let them stand."),
+    FOOT_CHILL(
+            "Keep packs at 5 °C or below. Sealed packs (vacuum, water) can grow botulism when warm: never let them stand."),
     CAUTION("Take care"),
     CONTINUED("{0} (continued)"),
     LATE("LATE by {0} min"),
@@ -67,7 +69,8 @@ enum Word {
     SOAK_WARMER("3 °C (5 °F) warmer: ready up to {0} sooner, and \"not after\" comes up to {1} sooner. Look early."),
     SOAK_COLDER("3 °C (5 °F) colder: ready up to {0} later. Do not grind before the beans say so."),
     HOURS_MINUTES("{0} h {1} min"),
-    SOAK_CHECK("Split a bean: ready when both halves are flat and of one colour to the middle. Write it under \"ready?\"."),
+    SOAK_CHECK(
+            "Split a bean: ready when both halves are flat and of one colour to the middle. Write it under \"ready?\"."),
     SOAK_TOO_WARM("Sour smell, bubbles or slime: do not grind. Ring the owner."),
     SOAK_SLIPS("If grinding slips past \"not after\": drain and chill the beans to 5 °C or below, and write it down."),
     SOAK_LIFT(
@@ -131,7 +134,8 @@ enum Word {
     STATION_LAST("done"),
     STATION_FEEDS("goes into {0}"),
     STATION_WASH("{0}: {1} min change-over before {2}"),
-    STATION_WASH_ALLERGEN("{0}: ALLERGEN WASH, {1} min, before {2}. {3} must be gone; wash by the shop's rule, look, sign: ____________"),
+    STATION_WASH_ALLERGEN(
+            "{0}: ALLERGEN WASH, {1} min, before {2}. {3} must be gone; wash by the shop's rule, look, sign: ____________"),
     STATION_PACKS("{0} × {1}"),
     STATION_CASES("{0} cases"),
     STATION_ONE_CASE("1 case"),
@@ -147,7 +151,8 @@ enum Word {
     CAUTION_COOK("Hot liquid and steam, 95 to 105 °C: lid, gloves, boots; stand clear when it is let out."),
     CAUTION_FALSE_BOIL(
             "False boil: soy milk foams and seems to boil at 80 to 90 °C and is not cooked. Go by the thermometer, never by the foam. Time counts from when the coldest spot shows the target."),
-    CAUTION_SET("Hot milk, 70 °C and more. Dose is for the batch as written: if the batch is not, ask before you pour."),
+    CAUTION_SET(
+            "Hot milk, 70 °C and more. Dose is for the batch as written: if the batch is not, ask before you pour."),
     CAUTION_PRESS("Press: both hands on the controls, nobody else near, never above what the box is rated for."),
     CAUTION_COOL(
             "Cooling: from 57 to 21 °C within 2 hours and to 5 °C within 6 hours in all (FDA Food Code 3-501.14). Late: tell the owner before it is packed. Drinking water only, kept running."),
@@ -206,7 +211,8 @@ enum Word {
     FALLBACK_KETTLES_OF("{0} of {1}"),
     FALLBACK_DATES("Dates to write on undated labels"),
     FALLBACK_IF_PACKED("Packed on {0}"),
-    FALLBACK_DATES_NOTE("The date to write is that of the day on which the packing of the lot begins. Write the month in letters."),
+    FALLBACK_DATES_NOTE(
+            "The date to write is that of the day on which the packing of the lot begins. Write the month in letters."),
     FALLBACK_DELIVER("Deliver"),
     FALLBACK_EMPTY("Nothing was made on that day and no standing order holds: ring the customers."),
     FALLBACK_NOTE("Packs = the larger of last week and standing order, by customer and product."),

@@ -148,13 +148,13 @@ class ReadConfigurationTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"rw-r-----", "rw----r--"})
+    @ValueSource(strings = {"rw-r-----", "rw----r--", "rw--w----", "rw-----w-"})
     void a_secret_that_others_can_read_is_refused(String permissions) throws IOException {
         CornerShop shop = withSecret(permissions);
 
         assertThat(shop.problems())
                 .containsExactly(
-                        "shop.toml:30:1: secret_file \"secret\" can be read by other users; run chmod 600 on it");
+                        "shop.toml:30:1: secret_file \"secret\" can be read or changed by other users; run chmod 600 on it");
     }
 
     @Test

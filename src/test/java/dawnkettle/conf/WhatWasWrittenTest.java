@@ -3,6 +3,7 @@ package dawnkettle.conf;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dawnkettle.book.StandingOrder;
+import dawnkettle.line.LineSettings;
 import dawnkettle.measure.Celsius;
 import dawnkettle.measure.Mass;
 import dawnkettle.measure.Money;
@@ -169,7 +170,10 @@ class WhatWasWrittenTest {
         assertThat(corner.paper().copies()).isEmpty();
         assertThat(corner.thermometer().sensor()).isEmpty();
         assertThat(corner.labels())
-                .isEqualTo(new LabelChoice(Optional.empty(), 9_600, Duration.ofSeconds(10), "plain", 8, "case"));
+                .isEqualTo(new LabelChoice(
+                        CornerShop.SOUND.resolveSibling("labels"),
+                        "case",
+                        new LineSettings("", 9_600, LineSettings.Flow.RTS_CTS, "plain", 10, Duration.ofMinutes(10))));
     }
 
     @Test

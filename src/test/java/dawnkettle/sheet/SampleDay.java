@@ -78,7 +78,8 @@ final class SampleDay {
     }
 
     static Instant at(LocalDate day, int hour, int minute) {
-        return ZonedDateTime.of(day, java.time.LocalTime.of(hour, minute), SampleShop.ZONE).toInstant();
+        return ZonedDateTime.of(day, java.time.LocalTime.of(hour, minute), SampleShop.ZONE)
+                .toInstant();
     }
 
     private void batch(int i) {
@@ -132,7 +133,15 @@ final class SampleDay {
             Instant end = start.plusSeconds(60L * step.minutes());
             Mass occupies = place.station().places() == 0 ? mass : Mass.ZERO;
             operations.add(new PlannedOperation(
-                    id, seq++, step.stage(), place.station().code(), place.number(), start, end, step.halfHands(), occupies));
+                    id,
+                    seq++,
+                    step.stage(),
+                    place.station().code(),
+                    place.number(),
+                    start,
+                    end,
+                    step.halfHands(),
+                    occupies));
             if (occupies.isZero()) free.put(place.key(), end);
             ready = end;
         }
@@ -176,17 +185,40 @@ final class SampleDay {
             int packs = Math.min(left, 5 + 11 * (k % 4) + product.packsInCase() * (k % 3));
             var customer = shop.customers().get((i * 5 + k) % shop.customers().size());
             allocation.add(new Allocation(
-                    new OrderNumber("O-" + i + "-" + k), 1, customer.route(), customer.code(), product.code(), packs, lot, false, DATE, 13));
+                    new OrderNumber("O-" + i + "-" + k),
+                    1,
+                    customer.route(),
+                    customer.code(),
+                    product.code(),
+                    packs,
+                    lot,
+                    false,
+                    DATE,
+                    13));
             left -= packs;
         }
     }
 
     private DayPlan plan(Heading heading) {
         StockLot stock = new StockLot(
-                LotCode.of(DATE.minusDays(1), "FI", 9), shop.products().get(0).code(), 17, DATE.minusDays(1), DATE.plusDays(13), true);
+                LotCode.of(DATE.minusDays(1), "FI", 9),
+                shop.products().get(0).code(),
+                17,
+                DATE.minusDays(1),
+                DATE.plusDays(13),
+                true);
         var customer = shop.customers().get(1);
         allocation.add(new Allocation(
-                new OrderNumber("O-S"), 1, customer.route(), customer.code(), stock.product(), 17, stock.lot(), true, DATE, 13));
+                new OrderNumber("O-S"),
+                1,
+                customer.route(),
+                customer.code(),
+                stock.product(),
+                17,
+                stock.lot(),
+                true,
+                DATE,
+                13));
         return new DayPlan(
                 heading,
                 orders(),
@@ -208,12 +240,22 @@ final class SampleDay {
     private List<PlannedOrder> orders() {
         var customer = shop.customers().get(0);
         BookLine line = new BookLine(
-                new OrderNumber("O-1"), 1, customer.code(), customer.route(), shop.products().get(0).code(), 24, DATE, DATE, OrderLine.Source.FILE, false);
+                new OrderNumber("O-1"),
+                1,
+                customer.code(),
+                customer.route(),
+                shop.products().get(0).code(),
+                24,
+                DATE,
+                DATE,
+                OrderLine.Source.FILE,
+                false);
         return List.of(new PlannedOrder(line, 15, "the press is taken until 10:05"));
     }
 
     private List<PlannedSoak> soaks() {
-        Map<String, Mass> beans = new java.util.TreeMap<>(java.util.Comparator.comparingInt(tub -> Integer.parseInt(tub.substring(1))));
+        Map<String, Mass> beans =
+                new java.util.TreeMap<>(java.util.Comparator.comparingInt(tub -> Integer.parseInt(tub.substring(1))));
         Map<String, List<String>> into = new HashMap<>();
         for (PlannedBatch batch : batches)
             for (PlannedBatch.FromTub from : batch.soaks()) {
@@ -262,10 +304,16 @@ final class SampleDay {
     private List<PlannedRoute> routes() {
         return shop.routes().stream()
                 .map(route -> {
-                    Instant leaves = route.departs().atDate(DATE).atZone(SampleShop.ZONE).toInstant();
+                    Instant leaves =
+                            route.departs().atDate(DATE).atZone(SampleShop.ZONE).toInstant();
                     int late = route.code().equals("R2") ? 25 : 0;
                     return new PlannedRoute(
-                            route.code(), leaves, route.loadMinutes(), route.weight(), leaves.minusSeconds(60L * (30 - late)), late);
+                            route.code(),
+                            leaves,
+                            route.loadMinutes(),
+                            route.weight(),
+                            leaves.minusSeconds(60L * (30 - late)),
+                            late);
                 })
                 .toList();
     }

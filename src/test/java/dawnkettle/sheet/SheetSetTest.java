@@ -1,15 +1,11 @@
 package dawnkettle.sheet;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
-import dawnkettle.Golden;
 import dawnkettle.draw.PdfSheets;
 import dawnkettle.draw.PdfTypeface;
 import dawnkettle.shop.Shop;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class SheetSetTest {

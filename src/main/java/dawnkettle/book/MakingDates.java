@@ -15,8 +15,8 @@ import java.util.Optional;
  *
  * <p>It is the latest work day on which the van can still have it (the day itself where the route carries the day's own
  * making, otherwise a day before), less the product's lead in work days. So Saturday makes for Monday's early vans, and
- * what a closed day would have made is made on the work day before. A closed day stops the making, not the vans: those
- * run as their route says.
+ * what a closed day would have made is made on the work day before. A closed day stops the making; the vans run as their
+ * route says, unless the calendar keeps them in too.
  */
 public record MakingDates(ShopCalendar calendar) {
     /** The making date; empty where it cannot be had that day, for which {@link #whyNot} has the words. */
@@ -43,6 +43,12 @@ public record MakingDates(ShopCalendar calendar) {
         if (!route.days().contains(delivery.getDayOfWeek()))
             return Optional.of("%s %s is not a delivery day of route \"%s\""
                     .formatted(word(delivery.getDayOfWeek()), delivery, route.code()));
+        if (calendar.withoutVans().contains(delivery))
+            return Optional.of("no van runs on %s %s (%s)"
+                    .formatted(
+                            word(delivery.getDayOfWeek()),
+                            delivery,
+                            calendar.closed().getOrDefault(delivery, "closed")));
         LocalDate made = latestDay(delivery, route, product);
         long left = ChronoUnit.DAYS.between(delivery, product.keeping().bestBefore(made));
         int least = product.keeping().leastDaysLeft();

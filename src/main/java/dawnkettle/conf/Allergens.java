@@ -1,5 +1,6 @@
 package dawnkettle.conf;
 
+import dawnkettle.book.Nearest;
 import dawnkettle.shop.Allergen;
 import java.util.List;
 import java.util.Optional;

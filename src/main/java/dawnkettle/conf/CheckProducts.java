@@ -1,5 +1,6 @@
 package dawnkettle.conf;
 
+import dawnkettle.book.MakingDates;
 import dawnkettle.shop.Allergen;
 import dawnkettle.shop.Customer;
 import dawnkettle.shop.Product;
@@ -8,10 +9,10 @@ import dawnkettle.shop.Route;
 import dawnkettle.shop.ShopCalendar;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.time.temporal.TemporalAdjusters;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
 
 /** Whether every product names its allergens and reaches its customers with the days that must be left. */
 final class CheckProducts {
@@ -46,45 +47,27 @@ final class CheckProducts {
     }
 
     /** On every weekday of every route that serves somebody. */
-    void reach(List<Placed<Customer>> customers, List<Route> routes, ShopCalendar calendar) {
+    void reach(List<Placed<Customer>> customers, List<Route> routes, Set<DayOfWeek> workDays) {
+        MakingDates dates = new MakingDates(new ShopCalendar(workDays, Map.of()));
         for (Placed<Product> product : products)
             for (Route route : routes)
                 if (customers.stream().anyMatch(c -> c.value().route().equals(route.code())))
-                    for (DayOfWeek day : DayOfWeek.values())
-                        if (route.days().contains(day)) reaches(product, route, new ShopDay(day, calendar));
+                    reaches(product, route, dates);
     }
 
-    /** A weekday of the regular week. */
-    private record ShopDay(DayOfWeek day, ShopCalendar calendar) {
-        LocalDate date() {
-            return A_WEEK.with(TemporalAdjusters.next(day));
-        }
-
-        LocalDate made(Route route, int leadDays) {
-            LocalDate made = route.madeSameDay() ? calendar.onOrBefore(date()) : calendar.previous(date());
-            for (int i = 0; i < leadDays; i++) made = calendar.previous(made);
-            return made;
-        }
-
-        String name() {
-            return word(day);
-        }
-
-        static String word(DayOfWeek day) {
-            return day.getDisplayName(java.time.format.TextStyle.FULL, Locale.ENGLISH);
-        }
-    }
-
-    private void reaches(Placed<Product> placed, Route route, ShopDay day) {
+    private void reaches(Placed<Product> placed, Route route, MakingDates dates) {
         Product product = placed.value();
-        LocalDate made = day.made(route, product.leadDays());
-        long left = ChronoUnit.DAYS.between(day.date(), product.keeping().bestBefore(made));
-        if (left >= product.keeping().leastDaysLeft()) return;
-        problems.add(
-                placed.place(),
-                "product \"" + product.code() + "\" cannot reach route \"" + route.code() + "\" on " + day.name()
-                        + ": made on " + ShopDay.word(made.getDayOfWeek()) + " it has " + left + " of the "
-                        + product.keeping().leastDaysLeft() + " days that must be left",
-                "lower least_days_left, or take the day off the route; a longer life only where it is validated");
+        for (DayOfWeek day : DayOfWeek.values()) {
+            LocalDate delivery = A_WEEK.with(TemporalAdjusters.next(day));
+            if (!route.days().contains(day)
+                    || dates.makingDate(delivery, route, product).isPresent()) continue;
+            problems.add(
+                    placed.place(),
+                    "product \"" + product.code() + "\" does not reach route \"" + route.code() + "\" on "
+                            + Written.shortName(day) + " with "
+                            + product.keeping().leastDaysLeft() + " of its "
+                            + product.keeping().shelfLifeDays() + " days left",
+                    "lower least_days_left or take the day off the route; a longer life only where it is validated");
+        }
     }
 }

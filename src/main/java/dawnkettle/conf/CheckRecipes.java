@@ -3,6 +3,7 @@ package dawnkettle.conf;
 import dawnkettle.measure.Mass;
 import dawnkettle.shop.Crew;
 import dawnkettle.shop.Floor;
+import dawnkettle.shop.Material;
 import dawnkettle.shop.Recipe;
 import dawnkettle.shop.Step;
 import dawnkettle.shop.WorkStation;
@@ -21,9 +22,11 @@ final class CheckRecipes {
         this.problems = problems;
     }
 
-    void check() {
+    void check(List<Material> materials) {
         for (Placed<Recipe> recipe : recipes) {
             comesFromBeans(recipe);
+            fitsATub(recipe);
+            setsWithACoagulant(recipe, materials);
             for (Step step : recipe.value().steps()) {
                 fits(recipe, step);
                 hasHands(recipe, step);
@@ -49,6 +52,31 @@ final class CheckRecipes {
             if (next.isEmpty()) return;
             at = next.get();
         }
+    }
+
+    private void fitsATub(Placed<Recipe> recipe) {
+        Mass most = recipe.value().kettle().most();
+        if (recipe.value().soakGroup().isEmpty() || floor.tubs().isEmpty()) return;
+        if (floor.tubs().stream().allMatch(tub -> tub.mostBeans().compareTo(most) < 0))
+            problems.add(
+                    recipe.place(),
+                    "the largest batch of recipe \"" + recipe.value().code() + "\", " + kilograms(most)
+                            + " of beans, fits no tub",
+                    "lower most_kg, or raise most_beans_kg of a tub that holds them");
+    }
+
+    private void setsWithACoagulant(Placed<Recipe> recipe, List<Material> materials) {
+        for (Material material : materials)
+            if (recipe.value()
+                            .coagulant()
+                            .filter(c -> c.material().equals(material.code()))
+                            .isPresent()
+                    && material.kind() != Material.Kind.COAGULANT)
+                problems.add(
+                        recipe.place(),
+                        "recipe \"" + recipe.value().code() + "\" is set with \"" + material.code()
+                                + "\", which is no coagulant",
+                        "name a material of kind coagulant");
     }
 
     private void fits(Placed<Recipe> recipe, Step step) {

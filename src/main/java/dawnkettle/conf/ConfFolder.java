@@ -35,8 +35,8 @@ record ConfFolder(Path dir, Problems problems) {
     /** A CSV file that must have rows. */
     Rows csvWithRows(String file, List<String> columns) {
         Rows rows = csv(file, columns);
-        if (rows.whole() && rows.cells().isEmpty())
-            problems.add(Place.of(file), "the file has a header and nothing below it", "write at least one row");
-        return rows;
+        if (!rows.whole() || !rows.cells().isEmpty()) return rows;
+        problems.add(Place.of(file), "the file has a header and nothing below it", "write at least one row");
+        return Rows.unread();
     }
 }

@@ -1,17 +1,14 @@
 package dawnkettle.conf;
 
-import java.time.Duration;
-import java.util.Optional;
+import dawnkettle.line.LineSettings;
+import java.nio.file.Path;
 
 /**
  * What the owner chose for case labels.
  *
- * @param device the label printer's serial device; empty where labels only go to the out-tray
- * @param baud bits per second on that device, 1200 to 115200
- * @param patience how long a write may hang before the printer counts as away, 1 s to 5 min
- * @param profile name of the printer profile in {@code labels/printers}
- * @param dotsPerMm dots in a millimetre of the print head, 6 to 24
+ * @param folder where the label designs lie, and below it in {@code printers} the printer profiles
  * @param design label design of products that name none
+ * @param line the line to the label printer, with the name of its profile; its device is empty where labels only go to
+ *     the out-tray
  */
-public record LabelChoice(
-        Optional<String> device, int baud, Duration patience, String profile, int dotsPerMm, String design) {}
+public record LabelChoice(Path folder, String design, LineSettings line) {}

@@ -1,5 +1,6 @@
 package dawnkettle.conf;
 
+import dawnkettle.book.Nearest;
 import dawnkettle.trouble.Place;
 import java.util.Map;
 import java.util.TreeMap;
@@ -21,18 +22,27 @@ final class Names {
         whole = false;
     }
 
-    /** Notes a code that is already taken. */
+    /** Notes a code that is already taken, also where capitals alone differ: people do not say capitals. */
     String declare(Written code) {
-        String name = code.code();
-        Place first = declared.putIfAbsent(name, code.place());
-        if (first == null || code.kind() == Written.Kind.MISSING || name.equals("-")) return name;
+        Place first = declared.keySet().stream()
+                .filter(other -> other.equalsIgnoreCase(code.text()))
+                .findFirst()
+                .map(declared::get)
+                .orElse(null);
+        String name = admit(code);
+        if (first == null) return name;
         return code.bad(name, "is already the " + kind + " of line " + first.line(), "give each its own");
     }
 
-    /** Takes a name that may be given any number of times, as a stage by several stations. */
+    /**
+     * Takes a name that may be given any number of times, as a stage by several stations. One that could not be read may
+     * be the one that others refer to, so that nobody complains of those any more.
+     */
     String admit(Written code) {
+        int before = code.problems().count();
         String name = code.code();
-        declared.putIfAbsent(name, code.place());
+        if (code.kind() == Written.Kind.MISSING || code.problems().count() > before) whole = false;
+        else declared.putIfAbsent(name, code.place());
         return name;
     }
 
@@ -44,7 +54,7 @@ final class Names {
     /** Notes a reference to something that is not there, with the nearest name that is. */
     String refer(Written code) {
         String name = code.words();
-        if (!whole || name.equals("-") || declared.containsKey(name)) return name;
+        if (!whole || name.equals(Written.NOTHING) || declared.containsKey(name)) return name;
         String remedy = Nearest.to(name, declared.keySet())
                 .map(near -> "write \"" + near + "\" or add it to " + file)
                 .orElse("add it to " + file);

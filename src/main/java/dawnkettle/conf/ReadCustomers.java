@@ -25,7 +25,7 @@ final class ReadCustomers {
             "address");
 
     private final Known known;
-    private final Map<String, String> aliases = new HashMap<>();
+    private final Map<String, String> callings = new HashMap<>();
     private final Map<String, String> mails = new HashMap<>();
     private final Map<String, String> stops = new HashMap<>();
 
@@ -44,7 +44,9 @@ final class ReadCustomers {
     private Optional<Customer> one(Cells row) {
         int before = row.problems().count();
         String code = known.customers.declare(row.in("code"));
+        if (row.problems().count() == before) called(row.in("code"), code);
         String name = row.in("name").words();
+        called(row.in("name"), code);
         List<String> calledAs = aliases(row.in("aliases").parts(), code);
         List<String> mayOrder = mails(row.in("mails").parts(), code);
         String priceList = known.priceLists.refer(row.in("price_list"));
@@ -61,13 +63,18 @@ final class ReadCustomers {
     private List<String> aliases(List<Written> parts, String code) {
         List<String> names = new ArrayList<>();
         for (Written part : parts) {
-            String other = aliases.putIfAbsent(part.text().toLowerCase(Locale.ROOT), code);
             if (part.isBlank()) note(part, code, "an alias is empty", "leave out the semicolon");
-            else if (other != null)
-                note(part, code, "an alias is already one of customer \"" + other + "\"", "keep it at one of them");
+            else called(part, code);
             names.add(part.text());
         }
         return names;
+    }
+
+    /** Takes a word by which people mean the customer; it must not mean another. */
+    private void called(Written word, String code) {
+        String other = callings.putIfAbsent(word.text().toLowerCase(Locale.ROOT), code);
+        if (other != null && !other.equals(code))
+            note(word, code, "a name or alias also means customer \"" + other + "\"", "keep it at one of them");
     }
 
     private List<String> mails(List<Written> parts, String code) {

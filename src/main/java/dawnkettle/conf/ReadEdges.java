@@ -1,8 +1,10 @@
 package dawnkettle.conf;
 
 import dawnkettle.intake.ThermometerSettings;
+import dawnkettle.line.LineSettings;
 import dawnkettle.paper.PaperSettings;
 import dawnkettle.post.PostSettings;
+import dawnkettle.sheet.Sheet;
 import java.net.URI;
 import java.net.URISyntaxException;
 import java.nio.file.Path;
@@ -11,9 +13,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Reads of {@code shop.toml} how mail, paper and labels leave, and where the temperature comes from. */
 final class ReadEdges {
+    private static final List<String> KINDS =
+            Stream.of(Sheet.Kind.values()).map(Sheet.Kind::word).toList();
+
     private final Section file;
     private final Path dir;
 
@@ -70,7 +76,8 @@ final class ReadEdges {
         Section paper = file.needSection("paper");
         Map<String, Integer> copies = new HashMap<>();
         paper.findSection("copies").ifPresent(kinds -> {
-            for (Written kind : kinds.all()) copies.put(kind.name(), kind.whole(0, 20));
+            for (String kind : KINDS) kinds.find(kind).ifPresent(count -> copies.put(kind, count.whole(0, 20)));
+            kinds.noMore();
         });
         PaperSettings read = new PaperSettings(
                 paper.find("queue").flatMap(ReadEdges::queue),
@@ -106,12 +113,21 @@ final class ReadEdges {
     LabelChoice labels() {
         Section labels = file.needSection("labels");
         LabelChoice read = new LabelChoice(
-                labels.find("device").map(Written::words),
-                labels.find("baud").map(baud -> baud.whole(1_200, 115_200)).orElse(9_600),
-                seconds(labels, "patience_seconds", 10),
-                labels.need("profile", "\"bands-8\"").code(),
-                labels.find("dots_per_mm").map(dots -> dots.whole(6, 24)).orElse(8),
-                labels.need("design", "\"case-100x70\"").code());
+                labels.find("folder").map(path -> ReadNight.path(path, dir)).orElse(ReadNight.beside(dir, "labels")),
+                labels.need("design", "\"case-100x70\"").code(),
+                new LineSettings(
+                        labels.find("device").map(Written::words).orElse(""),
+                        labels.find("baud")
+                                .map(baud -> baud.whole(1_200, 115_200))
+                                .orElse(9_600),
+                        labels.find("flow")
+                                .map(word -> word.oneOf(LineSettings.Flow.class))
+                                .orElse(LineSettings.Flow.RTS_CTS),
+                        labels.need("profile", "\"rows-behind-escape\"").code(),
+                        labels.find("group").map(group -> group.whole(1, 100)).orElse(10),
+                        Duration.ofSeconds(labels.find("patience_seconds")
+                                .map(s -> s.whole(1, 3_600))
+                                .orElse(600))));
         labels.noMore();
         return read;
     }

@@ -1,5 +1,7 @@
 package dawnkettle.conf;
 
+import dawnkettle.book.Nearest;
+import dawnkettle.label.MarketWording;
 import dawnkettle.measure.Celsius;
 import dawnkettle.shop.Climate;
 import dawnkettle.shop.Costs;
@@ -11,17 +13,17 @@ import java.util.Currency;
 import java.util.IllformedLocaleException;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 
 /** Reads of {@code shop.toml} what the shop is: itself, its climate and what things cost. */
 final class ReadHouse {
     private static final Currency STAND_IN = Currency.getInstance("USD");
-    private static final List<String> MARKETS = List.of("us", "us-california", "eu", "uk", "codex");
 
     private final Section file;
     private final Section shop;
     private final Currency currency;
-    private final Set<DayOfWeek> workDays;
+    private final Optional<Set<DayOfWeek>> workDays;
 
     ReadHouse(Section file) {
         this.file = file;
@@ -34,7 +36,8 @@ final class ReadHouse {
         return currency;
     }
 
-    Set<DayOfWeek> workDays() {
+    /** Weekdays on which the shop makes; empty where that could not be read. */
+    Optional<Set<DayOfWeek>> workDays() {
         return workDays;
     }
 
@@ -85,20 +88,17 @@ final class ReadHouse {
     }
 
     private static String market(Written market) {
-        if (market.kind() == Written.Kind.MISSING || MARKETS.contains(market.text())) return market.text();
-        return market.bad("us", "is no market with label wording", "write one of: " + String.join(", ", MARKETS));
+        if (market.kind() == Written.Kind.MISSING
+                || MarketWording.find(market.text()).isPresent()) return market.text();
+        return market.bad(
+                "us", "is no market with label wording", "write one of: " + String.join(", ", MarketWording.markets()));
     }
 
-    private static Set<DayOfWeek> workDays(Section shop) {
-        List<Written> days = shop.needList("work_days", "[\"mon\", \"tue\", \"wed\", \"thu\", \"fri\"]");
-        Set<DayOfWeek> read = ReadStations.weekdays(days);
-        if (days.isEmpty() && shop.find("work_days").isPresent())
-            shop.problems()
-                    .add(
-                            shop.find("work_days").orElseThrow().place(),
-                            "\"work_days\" names no day",
-                            "write at least one weekday");
-        return read.isEmpty() ? Set.of(DayOfWeek.MONDAY) : read;
+    private static Optional<Set<DayOfWeek>> workDays(Section shop) {
+        int before = shop.problems().count();
+        Set<DayOfWeek> days =
+                ReadStations.weekdays(shop.needList("work_days", "[\"mon\", \"tue\", \"wed\", \"thu\", \"fri\"]"));
+        return shop.problems().count() > before ? Optional.empty() : Optional.of(days);
     }
 
     Climate climate() {

@@ -44,6 +44,7 @@ final class ReadMaterials {
 
     private String soakGroup(Cells row, Material.Kind kind) {
         Written group = row.in("soak_group");
+        if (!row.in("kind").text().equals(Written.word(kind))) return "";
         if (kind == Material.Kind.BEANS) return known.soakGroups.admit(group);
         return group.isBlank() ? "" : group.bad("", "stands beside what is not beans", "leave the cell empty");
     }

@@ -17,10 +17,11 @@ final class ReadNight {
 
     NightSettings.Times times() {
         Section times = file.needSection("times");
+        int before = times.problems().count();
         LocalTime soakCall = times.need("soak_call", "\"05:00\"").time();
         Written closeWritten = times.need("close", "\"15:00\"");
         LocalTime close = closeWritten.time();
-        if (!closeWritten.isBlank() && !soakCall.isBefore(close))
+        if (times.problems().count() == before && !soakCall.isBefore(close))
             closeWritten.bad(close, "is not after soak_call", "the tubs are called for before the book closes");
         NightSettings.Times read = new NightSettings.Times(
                 soakCall,
@@ -54,9 +55,16 @@ final class ReadNight {
         return places.find(key).map(written -> path(written, state)).orElse(state.resolve(usual));
     }
 
+    /** A folder next to the one of the configuration. */
+    static Path beside(Path dir, String name) {
+        return dir.resolve("..").resolve(name).normalize();
+    }
+
     static Path path(Written written, Path from) {
+        String name = written.words();
+        if (name.equals(Written.NOTHING)) return from;
         try {
-            return from.resolve(written.words()).normalize();
+            return from.resolve(name).normalize();
         } catch (InvalidPathException e) {
             return written.bad(from, "is no path", "write a folder or file name");
         }

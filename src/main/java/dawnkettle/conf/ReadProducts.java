@@ -143,7 +143,7 @@ final class ReadProducts {
         if (contains.isBlank()) contains.bad(0, "is empty", "write every allergen, as soy or soy;sesame");
         List<Allergen> allergens = Allergens.read(contains.parts());
         String storage = row.in("storage").words();
-        if (keeping.sealing().isSealed() && !storage.equals("-") && !isCold(storage))
+        if (keeping.sealing().isSealed() && !storage.equals(Written.NOTHING) && !isCold(storage))
             row.in("storage")
                     .bad(
                             0,

@@ -48,8 +48,10 @@ final class ReadRecipes {
             from.problems()
                     .add(
                             from.place(),
-                            "recipe \"" + code + "\" says " + (group.isPresent() ? "both" : "neither")
-                                    + " soak_group and made_from",
+                            "recipe \"" + code + "\" says "
+                                    + (group.isPresent()
+                                            ? "both soak_group and made_from"
+                                            : "neither soak_group nor made_from"),
                             "write the one that it is made from");
         String name = from.need("name", "\"Firm tofu\"").words();
         String mark = mark(from.need("mark", "\"FI\""));
@@ -60,7 +62,7 @@ final class ReadRecipes {
         List<Ingredient> ingredients = ingredients(from);
         List<Allergen> allergens = Allergens.read(from.needList("allergens", "[\"soy\"]"));
         boolean flavoured = from.find("flavoured").map(Written::truth).orElse(false);
-        List<Step> steps = steps(from.sections("steps"), parent.isPresent());
+        List<Step> steps = steps(from.sections("steps"), parent.isPresent() || group.isEmpty());
         if (from.problems().count() > before) return Optional.empty();
         return Optional.of(new Recipe(
                 code,
@@ -80,7 +82,7 @@ final class ReadRecipes {
 
     private String mark(Written mark) {
         if (mark.isBlank() || mark.text().matches("[A-Z]{2}")) return known.marks.declare(mark);
-        return mark.bad("-", "is not a lot mark", "write two capital letters");
+        return mark.bad(mark.text(), "is not a lot mark", "write two capital letters");
     }
 
     private static Kettle kettle(Section from) {
@@ -127,7 +129,7 @@ final class ReadRecipes {
     }
 
     private List<Step> steps(List<Section> sections, boolean afterAnother) {
-        if (!sections.isEmpty() && !afterAnother)
+        if (!afterAnother && !sections.isEmpty())
             sections.get(0)
                     .find("wait_minutes")
                     .ifPresent(wait -> wait.bad(0, "stands at the first step", "leave it out: nothing comes before"));

@@ -11,11 +11,17 @@ import dawnkettle.shop.Recipe;
 import dawnkettle.shop.Route;
 import dawnkettle.shop.Shop;
 import dawnkettle.shop.ShopCalendar;
+import java.time.DayOfWeek;
 import java.util.Currency;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /** Reads the files behind {@code shop.toml}, each after those that it refers to, and checks them against each other. */
 final class ReadShop {
+    /** Stands in where the weekdays could not be read. */
+    private static final Set<DayOfWeek> EVERY_DAY = EnumSet.allOf(DayOfWeek.class);
+
     private final ConfFolder folder;
     private final ReadHouse house;
     private final String design;
@@ -41,12 +47,12 @@ final class ReadShop {
         List<Placed<Customer>> customers =
                 new ReadCustomers(known).read(folder.csvWithRows(ReadCustomers.FILE, ReadCustomers.COLUMNS));
         standing = new ReadStanding(known, customers, routes).read(folder.csv(ReadStanding.FILE, ReadStanding.COLUMNS));
-        ShopCalendar calendar = new ShopCalendar(
-                house.workDays(), ReadCalendar.read(folder.csv(ReadCalendar.FILE, ReadCalendar.COLUMNS)));
-        new CheckRecipes(recipes, floor, folder.problems()).check();
+        ShopCalendar calendar = new ReadCalendar(house.workDays().orElse(EVERY_DAY))
+                .read(folder.csv(ReadCalendar.FILE, ReadCalendar.COLUMNS));
+        new CheckRecipes(recipes, floor, folder.problems()).check(materials);
         CheckProducts check = new CheckProducts(products, recipes, folder.problems());
         check.allergens();
-        check.reach(customers, routes, calendar);
+        house.workDays().ifPresent(days -> check.reach(customers, routes, days));
         return new Shop(
                 itself,
                 values(products),

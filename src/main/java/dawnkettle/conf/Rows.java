@@ -1,5 +1,6 @@
 package dawnkettle.conf;
 
+import dawnkettle.book.Nearest;
 import dawnkettle.trouble.Place;
 import dawnkettle.trouble.Table;
 import java.util.ArrayList;
@@ -28,11 +29,24 @@ record Rows(List<Cells> cells, boolean whole) {
         Table table = Table.read(file, text);
         problems.addAll(table.problems());
         if (!table.problems().isEmpty()) return UNREAD;
-        if (table.rows().isEmpty()) {
+        if (!text.endsWith("\n")) {
+            problems.add(
+                    Place.of(file),
+                    "the last line has no end: the file may be half written",
+                    "end it with a line break");
+            return UNREAD;
+        }
+        if (!hasHeader(table, columns)) {
             problems.add(Place.of(file), "there is no header row", "write one: " + String.join(",", columns));
             return UNREAD;
         }
         return headerIsRight(table.rows().get(0), columns, problems) ? below(table, problems) : UNREAD;
+    }
+
+    /** A first row that names none of the columns is no header, and what follows is not looked at. */
+    private static boolean hasHeader(Table table, List<String> columns) {
+        return !table.rows().isEmpty()
+                && table.rows().get(0).cells().stream().map(Table.Cell::text).anyMatch(columns::contains);
     }
 
     private static Rows below(Table table, Problems problems) {
@@ -64,7 +78,7 @@ record Rows(List<Cells> cells, boolean whole) {
         int before = problems.count();
         List<String> seen = new ArrayList<>();
         for (Table.Cell cell : header.cells()) {
-            String name = cell.text();
+            String name = Written.shown(cell.text());
             if (seen.contains(name)) problems.add(cell.place(), "column \"" + name + "\" is there twice", "keep one");
             else if (!columns.contains(name))
                 problems.add(cell.place(), "column \"" + name + "\" is not known here", remedyFor(name, columns));

@@ -19,7 +19,7 @@ final class SecretFile {
             return written.bad(file, "is not there", "put the password alone into that file");
         try {
             if (isOpen(file, Files.getPosixFilePermissions(file)))
-                return written.bad(file, "can be read by other users", "run chmod 600 on it");
+                return written.bad(file, "can be read or changed by other users", "run chmod 600 on it");
         } catch (IOException | UnsupportedOperationException e) {
             return written.bad(file, "does not show who may read it", "keep it on a file system with permissions");
         }
@@ -28,6 +28,8 @@ final class SecretFile {
 
     static boolean isOpen(Path file, Set<PosixFilePermission> permissions) {
         return permissions.contains(PosixFilePermission.OTHERS_READ)
+                || permissions.contains(PosixFilePermission.OTHERS_WRITE)
+                || permissions.contains(PosixFilePermission.GROUP_WRITE)
                 || permissions.contains(PosixFilePermission.GROUP_READ) && !file.startsWith(CREDENTIALS);
     }
 }

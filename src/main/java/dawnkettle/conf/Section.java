@@ -1,5 +1,6 @@
 package dawnkettle.conf;
 
+import dawnkettle.book.Nearest;
 import dawnkettle.trouble.Place;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -51,10 +52,16 @@ final class Section {
         return value == null ? Optional.empty() : Optional.of(written(key, value, placeOf(key)));
     }
 
-    /** The values of a list; noted as missing where it is not there. */
+    /** The values of a list; noted where it is missing or empty. */
     List<Written> needList(String key, String example) {
         if (table.get(List.of(key)) == null) noteMissing(key, key + " = " + example);
-        return findList(key);
+        List<Written> values = findList(key);
+        if (table.get(List.of(key)) instanceof TomlArray array && array.isEmpty()) noteEmpty(key);
+        return values;
+    }
+
+    private void noteEmpty(String key) {
+        problems.add(placeOf(key), "\"" + key + "\" is an empty list", "write at least one");
     }
 
     List<Written> findList(String key) {
@@ -71,7 +78,7 @@ final class Section {
     /** The table of that name; an empty one, noted as missing, where it is not there. */
     Section needSection(String key) {
         return findSection(key).orElseGet(() -> {
-            if (table.get(List.of(key)) == null) noteMissing(key, "[" + key + "]");
+            if (table.get(List.of(key)) == null) noteNoTable(key, "[" + key + "]");
             return unread(place.file());
         });
     }
@@ -85,12 +92,13 @@ final class Section {
         return Optional.empty();
     }
 
-    /** The tables of a list of tables. */
+    /** The tables of a list of tables; noted where it is missing or empty. */
     List<Section> sections(String key) {
         asked.add(key);
         List<Section> sections = new ArrayList<>();
         Object value = table.get(List.of(key));
-        if (value == null) noteMissing(key, "[[" + key + "]]");
+        if (value == null) noteNoTable(key, "[[" + key + "]]");
+        else if (value instanceof TomlArray array && array.isEmpty()) noteEmpty(key);
         else if (!(value instanceof TomlArray array)) noteNoTables(placeOf(key), key);
         else
             for (int i = 0; i < array.size(); i++)
@@ -100,14 +108,6 @@ final class Section {
         return sections;
     }
 
-    /** What stands here under any key, for a table whose keys are the owner's. */
-    List<Written> all() {
-        return table.keySet().stream()
-                .sorted()
-                .flatMap(key -> find(key).stream())
-                .toList();
-    }
-
     /** Notes every key that nobody asked for. */
     void noMore() {
         for (String key : table.keySet())
@@ -115,12 +115,16 @@ final class Section {
                 String remedy = Nearest.to(key, asked)
                         .map(near -> "write \"" + near + "\" or leave it out")
                         .orElse("leave it out");
-                problems.add(placeOf(key), "key \"" + key + "\" is not known here", remedy);
+                problems.add(placeOf(key), "key \"" + Written.shown(key) + "\" is not known here", remedy);
             }
     }
 
     private void noteMissing(String key, String example) {
         problems.add(place, "key \"" + key + "\" is missing", "add it, as " + example);
+    }
+
+    private void noteNoTable(String key, String written) {
+        problems.add(place, "table \"" + key + "\" is missing", "add it, as " + written);
     }
 
     private void noteNoTables(Place where, String key) {

@@ -7,12 +7,16 @@ import java.nio.CharBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 
 /** The text of one file, or the problem that kept it from being read. */
 final class SourceText {
     /** No shop's list comes near it; something else was copied over the file. */
     static final long LARGEST_BYTES = 5L * 1024 * 1024;
+
+    /** Byte order mark, which some editors put before everything. */
+    private static final String MARK = "\uFEFF";
 
     private final Problems problems;
 
@@ -31,7 +35,7 @@ final class SourceText {
                 return none(
                         place,
                         "the file has \"" + size + "\" bytes",
-                        "no more than " + LARGEST_BYTES + " are read: look what it is");
+                        "no more than " + LARGEST_BYTES + " are read: look what was copied there");
             return decode(name, Files.readAllBytes(file));
         } catch (IOException e) {
             return none(place, "the file cannot be read", "look at its permissions and the disk");
@@ -43,12 +47,12 @@ final class SourceText {
         CharBuffer out = CharBuffer.allocate(bytes.length + 1);
         var result = StandardCharsets.UTF_8.newDecoder().decode(in, out, true);
         String text = out.flip().toString();
+        if (text.startsWith(MARK)) text = text.substring(1);
         if (result.isError()) {
-            String bad = String.format(java.util.Locale.ROOT, "%02X", bytes[in.position()]);
+            String bad = String.format(Locale.ROOT, "%02X", bytes[in.position()]);
             return none(endOf(name, text), "byte \"" + bad + "\" is not UTF-8", "save the file as UTF-8");
         }
-        if (text.isBlank() || text.equals("\uFEFF"))
-            return none(Place.of(name), "the file is empty", "copy it from the demonstration shop");
+        if (text.isBlank()) return none(Place.of(name), "the file is empty", "copy it from the demonstration shop");
         return Optional.of(text);
     }
 

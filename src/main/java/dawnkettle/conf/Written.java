@@ -27,6 +27,9 @@ import java.util.stream.Stream;
  * @param kind how it was written
  */
 record Written(String name, String text, Kind kind, Place place, Problems problems) {
+    /** What a missing text gives; no file can hold it. */
+    static final String NOTHING = "\u0000";
+
     private static final String TIME = "([01][0-9]|2[0-3]):[0-5][0-9]";
     private static final BigDecimal HEAVIEST_KG = new BigDecimal("100000");
 
@@ -42,15 +45,19 @@ record Written(String name, String text, Kind kind, Place place, Problems proble
 
     /** Text that says something. */
     String words() {
-        if (kind == Kind.MISSING) return "-";
-        if (kind != Kind.TEXT && kind != Kind.CELL) return bad("-", "is not a text", "write it in quotes");
-        return text.isBlank() ? bad("-", "is empty", "write something") : text;
+        if (kind == Kind.MISSING) return NOTHING;
+        if (kind != Kind.TEXT && kind != Kind.CELL) return bad(NOTHING, "is not a text", "write it in quotes");
+        if (text.chars().anyMatch(Character::isISOControl)) {
+            problems.add(place, name + " holds a line break or another control character", "write it in one line");
+            return NOTHING;
+        }
+        return text.isBlank() ? bad(NOTHING, "is empty", "fill it in") : text;
     }
 
     /** A short code without spaces. */
     String code() {
         String code = words();
-        return code.equals("-") || code.matches("[A-Za-z0-9][A-Za-z0-9_.-]{0,23}")
+        return code.equals(NOTHING) || code.matches("[A-Za-z0-9][A-Za-z0-9_.-]{0,23}")
                 ? code
                 : bad(code, "is not a code", "write 1 to 24 letters, digits, - _ or . without spaces");
     }
@@ -62,7 +69,9 @@ record Written(String name, String text, Kind kind, Place place, Problems proble
     /** A number with at most {@code places} after the point. */
     BigDecimal number(int places, BigDecimal least, BigDecimal most) {
         if (kind == Kind.MISSING) return least;
-        String what = places == 0 ? "a whole number" : "a number with at most " + places + " decimals";
+        String what = places == 0
+                ? "a whole number"
+                : "a number with at most " + places + (places == 1 ? " decimal" : " decimals");
         String remedy = "write " + what + " from " + least.toPlainString() + " to " + most.toPlainString();
         Optional<BigDecimal> value = kind == Kind.TEXT ? Optional.empty() : decimal();
         if (value.isEmpty() || value.get().stripTrailingZeros().scale() > places)
@@ -197,11 +206,13 @@ record Written(String name, String text, Kind kind, Place place, Problems proble
 
     /** Notes what is wrong with this value and gives the stand-in. */
     <T> T bad(T standIn, String what, String remedy) {
-        problems.add(place, name + " \"" + shown() + "\" " + what, remedy);
+        problems.add(place, name + " \"" + shown(text) + "\" " + what, remedy);
         return standIn;
     }
 
-    private String shown() {
-        return text.length() <= 60 ? text : text.substring(0, 60) + "…";
+    /** A text as a problem quotes it: not too long, and without what would upset a terminal. */
+    static String shown(String text) {
+        String plain = text.length() <= 60 ? text : text.substring(0, 60) + "…";
+        return plain.replaceAll("\\p{Cntrl}", "?");
     }
 }

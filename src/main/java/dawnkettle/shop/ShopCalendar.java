@@ -10,15 +10,22 @@ import java.util.Set;
  *
  * @param workDays weekdays on which it makes
  * @param closed single days on which it does not, with why
+ * @param withoutVans those of the closed days on which no van runs either
  */
-public record ShopCalendar(Set<DayOfWeek> workDays, Map<LocalDate, String> closed) {
+public record ShopCalendar(Set<DayOfWeek> workDays, Map<LocalDate, String> closed, Set<LocalDate> withoutVans) {
     /** A closing longer than this is taken for a mistake in the calendar. */
     private static final int LONGEST_CLOSING_DAYS = 60;
 
     public ShopCalendar {
         workDays = Set.copyOf(workDays);
         closed = Map.copyOf(closed);
+        withoutVans = Set.copyOf(withoutVans);
         if (workDays.isEmpty()) throw new IllegalArgumentException("a shop works on at least one weekday");
+    }
+
+    /** Closed days stop the making, not the vans. */
+    public ShopCalendar(Set<DayOfWeek> workDays, Map<LocalDate, String> closed) {
+        this(workDays, closed, Set.of());
     }
 
     public boolean isWorkDay(LocalDate day) {

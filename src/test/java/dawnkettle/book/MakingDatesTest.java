@@ -5,8 +5,10 @@ import static dawnkettle.book.SmallShop.LATE;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dawnkettle.shop.Product;
+import dawnkettle.shop.ShopCalendar;
 import java.time.LocalDate;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** December 2026 begins on a Tuesday (the JDK's calendar). */
@@ -45,6 +47,15 @@ class MakingDatesTest {
         assertThat(closedFriday.makingDate(SATURDAY, EARLY, FIRM)).contains(december(3));
         assertThat(closedFriday.deliveryDates(december(3), EARLY, FIRM)).containsExactly(FRIDAY, SATURDAY);
         assertThat(closedFriday.deliveryDates(FRIDAY, EARLY, FIRM)).isEmpty();
+    }
+
+    @Test
+    void a_day_on_which_no_van_runs_is_neither_delivered_nor_made_for() {
+        MakingDates noVanOnFriday = new MakingDates(
+                new ShopCalendar(SmallShop.open().calendar().workDays(), Map.of(FRIDAY, "inventory"), Set.of(FRIDAY)));
+
+        assertThat(noVanOnFriday.whyNot(FRIDAY, LATE, FIRM)).contains("no van runs on Friday 2026-12-04 (inventory)");
+        assertThat(noVanOnFriday.deliveryDates(december(3), EARLY, FIRM)).containsExactly(SATURDAY);
     }
 
     @Test

@@ -109,10 +109,12 @@ final class PdfPen implements Mark.Pen, AutoCloseable {
 
         PDType0Font of(Lettering lettering) throws IOException {
             if (lettering.weight() == Lettering.Weight.BOLD) {
-                if (bold == null) bold = PDType0Font.load(document, typeface.bold().font(), true);
+                if (bold == null)
+                    bold = PDType0Font.load(document, typeface.bold().font(), true);
                 return bold;
             }
-            if (regular == null) regular = PDType0Font.load(document, typeface.regular().font(), true);
+            if (regular == null)
+                regular = PDType0Font.load(document, typeface.regular().font(), true);
             return regular;
         }
     }

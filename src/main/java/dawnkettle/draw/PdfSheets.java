@@ -55,8 +55,7 @@ public final class PdfSheets implements SheetDrawing {
         document.setDocumentInformation(about);
         document.setDocumentId(imprint.madeAt().toEpochMilli());
         document.getDocumentCatalog().setLanguage(imprint.language());
-        PDViewerPreferences preferences =
-                new PDViewerPreferences(new org.apache.pdfbox.cos.COSDictionary());
+        PDViewerPreferences preferences = new PDViewerPreferences(new org.apache.pdfbox.cos.COSDictionary());
         preferences.setDisplayDocTitle(true);
         document.getDocumentCatalog().setViewerPreferences(preferences);
     }
@@ -65,7 +64,8 @@ public final class PdfSheets implements SheetDrawing {
         PdfPen.Fonts fonts = new PdfPen.Fonts(document, typeface);
         PDDocumentOutline outline = new PDDocumentOutline();
         PDRectangle size = new PDRectangle(
-                points(sheet.imprint().paper().widthMm()), points(sheet.imprint().paper().heightMm()));
+                points(sheet.imprint().paper().widthMm()),
+                points(sheet.imprint().paper().heightMm()));
         for (Page page : sheet.pages()) {
             PDPage drawn = new PDPage(size);
             document.addPage(drawn);

@@ -38,8 +38,8 @@ public final class CountSheet {
     private Sheet sheet() {
         Masthead masthead = desk.plain(desk.say(Word.COUNT_TITLE), stocktake.day(), stocktake.madeAt())
                 .withFoot(List.of(desk.say(Word.FOOT_SOY), desk.say(Word.FOOT_CHILL)));
-        Desk.Draft draft = new Desk.Draft(
-                Sheet.Kind.COUNT, "count", desk.style().paper(), stocktake.madeAt());
+        Desk.Draft draft =
+                new Desk.Draft(Sheet.Kind.COUNT, "count", desk.style().paper(), stocktake.madeAt());
         return desk.sheet(draft, masthead, this::write);
     }
 
@@ -48,8 +48,7 @@ public final class CountSheet {
         if (stocktake.packs().isEmpty()) notes.add(desk.say(Word.COUNT_NONE));
         notes.add(desk.say(Word.COUNT_NOTE));
         flow.add(new Block.Panel("", notes, false));
-        flow.add(new Table(
-                columns(Word.COUNT_BEST_BEFORE), 10, packSections()));
+        flow.add(new Table(columns(Word.COUNT_BEST_BEFORE), 10, packSections()));
         if (!stocktake.bought().isEmpty())
             flow.add(
                     new Block.Heading(desk.say(Word.COUNT_MATERIALS)),
@@ -78,8 +77,7 @@ public final class CountSheet {
                     true));
         });
         List<Row> empty = new ArrayList<>();
-        for (int i = 0; i < EMPTY_ROWS; i++)
-            empty.add(Row.of(blank(), blank(), Cell.empty(), blank()));
+        for (int i = 0; i < EMPTY_ROWS; i++) empty.add(Row.of(blank(), blank(), Cell.empty(), blank()));
         sections.add(new Table.Section(List.of(Row.shaded(12, desk.say(Word.COUNT_MORE))), List.of(), empty, true));
         return sections;
     }
@@ -108,6 +106,6 @@ public final class CountSheet {
     }
 
     private static Cell blank() {
-        return Cell.blanks(List.of(List.of("")));
+        return new Cell.Field();
     }
 }

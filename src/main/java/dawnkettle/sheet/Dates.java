@@ -35,7 +35,8 @@ final class Dates {
     String time(Instant instant) {
         ZonedDateTime local = instant.atZone(zone);
         boolean twice = zone.getRules().getValidOffsets(local.toLocalDateTime()).size() > 1;
-        return format(Word.TIME).format(local) + (twice ? format("z").format(local).transform(z -> " " + z) : "");
+        return format(Word.TIME).format(local)
+                + (twice ? format("z").format(local).transform(z -> " " + z) : "");
     }
 
     String dayAndTime(Instant instant) {

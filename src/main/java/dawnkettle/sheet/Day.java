@@ -52,9 +52,13 @@ record Day(DayPlan plan, Desk desk) {
 
     /** The latest instant at which the step after {@code operation} may start; empty where its batch may stand. */
     Optional<Instant> latestStartAfter(PlannedOperation operation) {
-        return next(operation).flatMap(this::step).flatMap(step -> step.longestWait().isPresent()
-                ? Optional.of(operation.end().plusSeconds(60L * step.longestWait().getAsInt()))
-                : Optional.empty());
+        return next(operation)
+                .flatMap(this::step)
+                .flatMap(step -> step.longestWait().isPresent()
+                        ? Optional.of(operation
+                                .end()
+                                .plusSeconds(60L * step.longestWait().getAsInt()))
+                        : Optional.empty());
     }
 
     Optional<WorkStation> station(String code) {
@@ -113,8 +117,8 @@ record Day(DayPlan plan, Desk desk) {
         return String.join(
                 ", ",
                 inputs(batch).stream()
-                        .map(input -> desk.say(
-                                Word.STATION_INPUT, desk.measures().mass(input.mass()), input.batch()))
+                        .map(input ->
+                                desk.say(Word.STATION_INPUT, desk.measures().mass(input.mass()), input.batch()))
                         .toList());
     }
 

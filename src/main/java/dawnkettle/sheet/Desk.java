@@ -40,9 +40,7 @@ record Desk(Shop shop, SheetStyle style) {
     }
 
     String cases(CasesAndLoose counted) {
-        String cases = counted.cases() == 1
-                ? say(Word.STATION_ONE_CASE)
-                : say(Word.STATION_CASES, counted.cases());
+        String cases = counted.cases() == 1 ? say(Word.STATION_ONE_CASE) : say(Word.STATION_CASES, counted.cases());
         if (counted.loose() == 0) return cases;
         if (counted.cases() == 0) return say(Word.STATION_LOOSE, counted.loose());
         return say(Word.STATION_CASES_LOOSE, cases, counted.loose());

@@ -44,11 +44,14 @@ final class FallbackKettles {
         Mass wanted = product.getOrDefault(recipe.code(), Mass.ZERO);
         if (wanted.isZero()) return;
         Mass input = roundedUp(
-                dividedUp(dividedUp(wanted, recipe.yield().trim().rest()), recipe.yield().mean()),
+                dividedUp(
+                        dividedUp(wanted, recipe.yield().trim().rest()),
+                        recipe.yield().mean()),
                 recipe.kettle().step());
         recipe.madeFrom().ifPresent(from -> product.merge(from, input, Mass::plus));
         Mass most = recipe.kettle().most();
-        needs.add(new Need(recipe.code(), input, input.plus(most).minus(Mass.milligrams(1)).dividedBy(most)));
+        needs.add(new Need(
+                recipe.code(), input, input.plus(most).minus(Mass.milligrams(1)).dividedBy(most)));
     }
 
     private static Mass dividedUp(Mass mass, Share share) {

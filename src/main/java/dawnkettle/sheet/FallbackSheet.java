@@ -41,8 +41,8 @@ public final class FallbackSheet {
                 .withFirst(desk.say(Word.FALLBACK_FIRST))
                 .withBanner(desk.say(Word.FALLBACK_BANNER, desk.dates().full(fallback.lastWeek())))
                 .withFoot(List.of(desk.say(Word.FOOT_SOY), desk.say(Word.FOOT_DATES), desk.say(Word.FOOT_CHILL)));
-        Desk.Draft draft = new Desk.Draft(
-                Sheet.Kind.FALLBACK, "fallback", desk.style().paper(), fallback.madeAt());
+        Desk.Draft draft =
+                new Desk.Draft(Sheet.Kind.FALLBACK, "fallback", desk.style().paper(), fallback.madeAt());
         return desk.sheet(draft, masthead, this::write);
     }
 
@@ -124,8 +124,7 @@ public final class FallbackSheet {
     }
 
     private Table dates() {
-        List<Table.Column> columns = new ArrayList<>(
-                List.of(new Table.Column(desk.say(Word.FALLBACK_PRODUCT), 66)));
+        List<Table.Column> columns = new ArrayList<>(List.of(new Table.Column(desk.say(Word.FALLBACK_PRODUCT), 66)));
         for (int i = 0; i < PACKING_DAYS; i++)
             columns.add(new Table.Column(
                     desk.say(

@@ -87,9 +87,7 @@ final class Flow {
         for (int i = 0; i < canvases.size(); i++) {
             Canvas head = new Canvas(typeface);
             masthead.draw(
-                    head,
-                    new Frame(MARGIN_MM, MARGIN_MM, width(), 0),
-                    words.say(Word.PAGE_OF, i + 1, canvases.size()));
+                    head, new Frame(MARGIN_MM, MARGIN_MM, width(), 0), words.say(Word.PAGE_OF, i + 1, canvases.size()));
             masthead.drawFoot(canvases.get(i), new Frame(MARGIN_MM, bottom, width(), 0));
             pages.add(canvases.get(i).under(head));
         }
@@ -139,8 +137,9 @@ final class Flow {
             if (height > roomMm() + 1e-6) break;
             count++;
         }
-        boolean leavesOneAlone = count == rows.size() - 1 && count >= ROWS_TO_PART_FROM;
-        return leavesOneAlone ? count - 1 : count;
+        if (count == rows.size() - 1 && count >= ROWS_TO_PART_FROM) count--;
+        while (count > 0 && count < rows.size() && rows.get(count - 1).announces()) count--;
+        return count;
     }
 
     private void heading(Table table) {

@@ -18,6 +18,10 @@ interface Lane {
 
     static double nameMm(String name, double namesMm, Typeface typeface) {
         Lettering lettering = Lettering.plain(9.5);
-        return 1 + lettering.lineMm() * new Wrapping(typeface).lines(name, lettering, namesMm - 2).size();
+        return 1
+                + lettering.lineMm()
+                        * new Wrapping(typeface)
+                                .lines(name, lettering, namesMm - 2)
+                                .size();
     }
 }

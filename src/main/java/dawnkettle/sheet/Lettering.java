@@ -66,7 +66,8 @@ public record Lettering(double points, Weight weight, Align align, Ink ink) {
 
     @Override
     public String toString() {
-        return String.format(Locale.ROOT, "%.1f %s %s%s", points, lower(weight), lower(align), ink == Ink.WHITE ? " white" : "");
+        return String.format(
+                Locale.ROOT, "%.1f %s %s%s", points, lower(weight), lower(align), ink == Ink.WHITE ? " white" : "");
     }
 
     private static String lower(Enum<?> word) {

@@ -66,7 +66,9 @@ record Load(String route, LocalDate day, Optional<PlannedRoute> planned, List<St
                         entry.getKey().day(),
                         planned(day, entry.getKey().route(), entry.getKey().day()),
                         stops(day.desk(), entry.getValue(), orders.getOrDefault(entry.getKey(), List.of()))))
-                .sorted(Comparator.comparing(Load::leaves).thenComparing(Load::day).thenComparing(Load::route))
+                .sorted(Comparator.comparing(Load::leaves)
+                        .thenComparing(Load::day)
+                        .thenComparing(Load::route))
                 .toList();
     }
 
@@ -84,7 +86,10 @@ record Load(String route, LocalDate day, Optional<PlannedRoute> planned, List<St
         return byCustomer.entrySet().stream()
                 .map(entry -> new Stop(
                         entry.getKey(),
-                        desk.shop().findCustomer(entry.getKey()).map(Customer::stop).orElse(Integer.MAX_VALUE),
+                        desk.shop()
+                                .findCustomer(entry.getKey())
+                                .map(Customer::stop)
+                                .orElse(Integer.MAX_VALUE),
                         entry.getValue().stream()
                                 .sorted(Comparator.comparing(Allocation::product)
                                         .thenComparing(Allocation::lot))

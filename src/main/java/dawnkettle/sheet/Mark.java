@@ -57,7 +57,13 @@ public sealed interface Mark {
         @Override
         public String toString() {
             return String.format(
-                    Locale.ROOT, "box %.2f %.2f %.2f %.2f %s", x, y, width, height, look.name().toLowerCase(Locale.ROOT));
+                    Locale.ROOT,
+                    "box %.2f %.2f %.2f %.2f %s",
+                    x,
+                    y,
+                    width,
+                    height,
+                    look.name().toLowerCase(Locale.ROOT));
         }
     }
 

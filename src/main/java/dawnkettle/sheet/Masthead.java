@@ -14,13 +14,7 @@ import java.util.List;
  * @param foot cautions that belong to every page
  */
 record Masthead(
-        String first,
-        String title,
-        String date,
-        String revision,
-        String facts,
-        String banner,
-        List<String> foot) {
+        String first, String title, String date, String revision, String facts, String banner, List<String> foot) {
     private static final Lettering FIRST = Lettering.plain(10);
     private static final Lettering TITLE = Lettering.bold(21);
     private static final Lettering DATE = Lettering.bold(15).aligned(Lettering.Align.RIGHT);
@@ -58,7 +52,8 @@ record Masthead(
         return GAP_MM
                 + FOOT.lineMm()
                         * foot.stream()
-                                .mapToInt(line -> wrapping.lines(line, FOOT, width).size())
+                                .mapToInt(line ->
+                                        wrapping.lines(line, FOOT, width).size())
                                 .sum();
     }
 

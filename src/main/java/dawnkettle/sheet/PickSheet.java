@@ -23,15 +23,13 @@ final class PickSheet {
     Sheet sheet() {
         Masthead masthead = PlanHead.of(
                 day.plan(), desk, desk.say(Word.PICK_TITLE), Word.FOOT_SOY, Word.FOOT_DATES, Word.FOOT_CHILL);
-        Desk.Draft draft = new Desk.Draft(
-                Sheet.Kind.PICK, "pick", desk.style().paper(), day.madeAt());
+        Desk.Draft draft = new Desk.Draft(Sheet.Kind.PICK, "pick", desk.style().paper(), day.madeAt());
         return desk.sheet(draft, masthead, this::write);
     }
 
     private void write(Flow flow) {
         List<String> shortages = shortages();
-        if (!shortages.isEmpty())
-            flow.add(new Block.Panel(desk.say(Word.PICK_SHORT_TITLE), shortages, true));
+        if (!shortages.isEmpty()) flow.add(new Block.Panel(desk.say(Word.PICK_SHORT_TITLE), shortages, true));
         if (day.plan().allocation().isEmpty()) {
             flow.add(new Block.Panel("", List.of(desk.say(Word.PICK_NONE)), false));
             return;
@@ -45,13 +43,14 @@ final class PickSheet {
         return loads.stream()
                 .flatMap(load -> load.stops().stream())
                 .flatMap(stop -> stop.shortOrders().stream())
-                .map(one -> one.line().route() + ", " + desk.customerName(one.line().customer()) + ": "
-                        + desk.say(
-                                Word.PICK_SHORT,
-                                one.declinedPacks(),
-                                one.line().packs(),
-                                desk.productName(one.line().product()),
-                                one.reason()))
+                .map(one ->
+                        one.line().route() + ", " + desk.customerName(one.line().customer()) + ": "
+                                + desk.say(
+                                        Word.PICK_SHORT,
+                                        one.declinedPacks(),
+                                        one.line().packs(),
+                                        desk.productName(one.line().product()),
+                                        one.reason()))
                 .toList();
     }
 
@@ -59,7 +58,7 @@ final class PickSheet {
         Desk.CasesAndLoose all = count(day.plan().allocation());
         int packs = day.plan().allocation().stream().mapToInt(Allocation::packs).sum();
         long vans = loads.stream().filter(load -> load.packs() > 0).count();
-        return desk.say(Word.PICK_TOTAL, packs, all.cases(), all.loose(), vans);
+        return desk.say(Word.PICK_TOTAL, packs, desk.cases(all), vans);
     }
 
     /** Cases and loose packs as the customers' lines need them, which is what leaves the bench. */
@@ -87,7 +86,7 @@ final class PickSheet {
         Desk.CasesAndLoose all = count(lines);
         int packs = lines.stream().mapToInt(Allocation::packs).sum();
         String head = desk.productName(product) + "  ·  " + product;
-        Row row = Row.shaded(12, desk.say(Word.PICK_PRODUCT_TOTAL, head, packs, all.cases(), all.loose()));
+        Row row = Row.shaded(12, desk.say(Word.PICK_PRODUCT_TOTAL, head, packs, desk.cases(all)));
         Row again = Row.shaded(12, desk.say(Word.CONTINUED, head));
         TreeMap<LotCode, List<Allocation>> byLot =
                 lines.stream().collect(Collectors.groupingBy(Allocation::lot, TreeMap::new, Collectors.toList()));
@@ -111,7 +110,8 @@ final class PickSheet {
 
     private String fromStock(String product, LotCode lot, Allocation line) {
         if (!line.fromStock()) return "";
-        boolean expected = day.stock(lot, product).map(stock -> stock.expected()).orElse(false);
+        boolean expected =
+                day.stock(lot, product).map(stock -> stock.expected()).orElse(false);
         return desk.say(expected ? Word.PICK_EXPECTED : Word.PICK_STOCK);
     }
 
@@ -164,8 +164,7 @@ final class PickSheet {
         int holds = load.holds(desk).orElse(Integer.MAX_VALUE);
         Word word = boxes > holds ? Word.PICK_ROUTE_OVER : Word.PICK_ROUTE_LOAD;
         String text = desk.say(word, load.served().size(), boxes, holds == Integer.MAX_VALUE ? "?" : holds);
-        rows.add(Row.across(
-                Row.Look.PLAIN, Cell.text(text, boxes > holds ? Lettering.bold(11) : Lettering.plain(11))));
+        rows.add(Row.across(Row.Look.PLAIN, Cell.text(text, boxes > holds ? Lettering.bold(11) : Lettering.plain(11))));
         return rows;
     }
 

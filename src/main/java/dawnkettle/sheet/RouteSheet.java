@@ -20,10 +20,8 @@ final class RouteSheet {
 
     Sheet sheet(String name) {
         String title = desk.say(Word.ROUTE_TITLE, load.route(), load.name(desk));
-        Masthead masthead =
-                PlanHead.of(day.plan(), desk, title, Word.FOOT_SOY, Word.FOOT_DATES, Word.FOOT_CHILL);
-        Desk.Draft draft = new Desk.Draft(
-                Sheet.Kind.ROUTE, name, desk.style().paper(), day.madeAt());
+        Masthead masthead = PlanHead.of(day.plan(), desk, title, Word.FOOT_SOY, Word.FOOT_DATES, Word.FOOT_CHILL);
+        Desk.Draft draft = new Desk.Draft(Sheet.Kind.ROUTE, name, desk.style().paper(), day.madeAt());
         return desk.sheet(draft, masthead, this::write);
     }
 
@@ -34,18 +32,16 @@ final class RouteSheet {
                 .map(PlannedRoute::departs)
                 .map(desk.dates()::dayAndTime)
                 .orElse(desk.dates().brief(load.day()));
-        sentences.add(desk.say(
-                Word.ROUTE_LEAVES, leaves, load.served().size(), load.boxes(desk), load.packs()));
+        sentences.add(desk.say(Word.ROUTE_LEAVES, leaves, load.served().size(), load.boxes(desk), load.packs()));
         flow.add(new Block.Panel("", sentences, load.lateMinutes() > 0));
         flow.add(new Table(List.of(new Table.Column("", 1)), 0, List.of(Table.Section.plain(List.of(loaded())))));
         flow.add(new Block.Gap(2));
-        flow.add(new Table(
-                columns(), 8.5, load.stops().stream().map(this::stop).toList()));
+        flow.add(new Table(columns(), 8.5, load.stops().stream().map(this::stop).toList()));
     }
 
     private Row loaded() {
-        return Row.of(Cell.blanks(List.of(List.of(
-                desk.say(Word.ROUTE_LOADED), desk.say(Word.AT), desk.say(Word.ROUTE_VAN_TEMPERATURE)))));
+        return Row.of(Cell.blanks(List.of(
+                List.of(desk.say(Word.ROUTE_LOADED), desk.say(Word.AT), desk.say(Word.ROUTE_VAN_TEMPERATURE)))));
     }
 
     private List<Table.Column> columns() {
@@ -64,9 +60,8 @@ final class RouteSheet {
                 .findCustomer(stop.customer())
                 .map(customer -> customer.address())
                 .orElse("");
-        Row head = Row.across(
-                Row.Look.SHADED,
-                Cell.stack(Cell.Phrase.bold(13, name), Cell.Phrase.plain(10.5, address)));
+        Row head =
+                Row.across(Row.Look.SHADED, Cell.stack(Cell.Phrase.bold(13, name), Cell.Phrase.plain(10.5, address)));
         Row again = Row.shaded(12, desk.say(Word.CONTINUED, name));
         List<Row> rows = new ArrayList<>();
         stop.lines().forEach(line -> rows.add(line(line)));
@@ -103,8 +98,7 @@ final class RouteSheet {
         return Row.across(
                 Row.Look.PLAIN,
                 new Cell.Blanks(
-                        List.of(List.of(
-                                desk.say(Word.ROUTE_SIGN), desk.say(Word.AT), desk.say(Word.ROUTE_BACK))),
+                        List.of(List.of(desk.say(Word.ROUTE_SIGN), desk.say(Word.AT), desk.say(Word.ROUTE_BACK))),
                         false,
                         9));
     }

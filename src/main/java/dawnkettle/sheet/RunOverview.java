@@ -24,8 +24,8 @@ final class RunOverview {
 
     Sheet sheet() {
         Masthead masthead = PlanHead.of(day.plan(), desk, desk.say(Word.RUN_TITLE), Word.FOOT_SOY);
-        Desk.Draft draft = new Desk.Draft(
-                Sheet.Kind.RUN, "run", desk.style().paper().landscape(), day.madeAt());
+        Desk.Draft draft =
+                new Desk.Draft(Sheet.Kind.RUN, "run", desk.style().paper().landscape(), day.madeAt());
         return desk.sheet(draft, masthead, this::write);
     }
 
@@ -45,9 +45,7 @@ final class RunOverview {
     }
 
     private Optional<Block> panel(Word title, List<String> sentences, boolean boxed) {
-        return sentences.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Block.Panel(desk.say(title), sentences, boxed));
+        return sentences.isEmpty() ? Optional.empty() : Optional.of(new Block.Panel(desk.say(title), sentences, boxed));
     }
 
     private List<String> shortages() {
@@ -74,13 +72,12 @@ final class RunOverview {
                 .map(this::van)
                 .toList();
         List<Table.Column> columns = columns(
-                List.of(
-                        Word.RUN_ROUTE,
-                        Word.RUN_DEPARTS,
-                        Word.RUN_PACK_BY,
-                        Word.RUN_PACKED,
-                        Word.RUN_REMARK),
-                90, 45, 45, 45, 48);
+                List.of(Word.RUN_ROUTE, Word.RUN_DEPARTS, Word.RUN_PACK_BY, Word.RUN_PACKED, Word.RUN_REMARK),
+                90,
+                45,
+                45,
+                45,
+                48);
         return new Table(columns, 7.5, rows.isEmpty() ? List.of() : List.of(Table.Section.plain(rows)));
     }
 
@@ -115,7 +112,14 @@ final class RunOverview {
                         Word.RUN_STARTS,
                         Word.RUN_ENDS,
                         Word.RUN_EXPECTED),
-                20, 34, 40, 52, 58, 22, 22, 25);
+                20,
+                34,
+                40,
+                52,
+                58,
+                22,
+                22,
+                25);
         return new Table(columns, 7.5, rows.isEmpty() ? List.of() : List.of(Table.Section.plain(rows)));
     }
 

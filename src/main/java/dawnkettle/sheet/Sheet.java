@@ -11,15 +11,34 @@ import java.util.Locale;
 public record Sheet(Kind kind, String name, Imprint imprint, List<Page> pages) {
     public Sheet {
         if (!name.matches("[a-z][A-Za-z0-9_-]{0,79}"))
-            throw new IllegalArgumentException("sheet name \"" + name + "\" is not 1 to 80 of letters, digits, - and _");
+            throw new IllegalArgumentException(
+                    "sheet name \"" + name + "\" is not 1 to 80 of letters, digits, - and _");
         if (pages.isEmpty()) throw new IllegalArgumentException("sheet " + name + " has no page");
         pages = List.copyOf(pages);
+    }
+
+    /** Whether it tells the same work as another, whatever revision the two belong to: then it need not go out again. */
+    public boolean saysTheSameAs(Sheet other) {
+        return kind == other.kind
+                && name.equals(other.name)
+                && imprint.paper().equals(other.imprint.paper())
+                && bodies().equals(other.bodies());
+    }
+
+    private List<List<Mark>> bodies() {
+        return pages.stream().map(Page::body).toList();
     }
 
     /** Every mark of every page, one a line: what a golden file holds. */
     public String asText() {
         StringBuilder text = new StringBuilder(String.format(
-                Locale.ROOT, "%s %s \"%s\" %s %s%n", kind.word(), name, imprint.title(), imprint.language(), imprint.paper()));
+                Locale.ROOT,
+                "%s %s \"%s\" %s %s%n",
+                kind.word(),
+                name,
+                imprint.title(),
+                imprint.language(),
+                imprint.paper()));
         for (int i = 0; i < pages.size(); i++) {
             text.append("page ").append(i + 1).append('\n');
             pages.get(i).bookmarks().forEach(bookmark -> text.append(bookmark).append('\n'));

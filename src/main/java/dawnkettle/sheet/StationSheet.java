@@ -28,14 +28,12 @@ final class StationSheet {
     }
 
     Sheet sheet(String name) {
-        boolean packs = operations.stream()
-                .map(operation -> Work.of(operation.stage()))
-                .anyMatch(Work::packs);
+        boolean packs =
+                operations.stream().map(operation -> Work.of(operation.stage())).anyMatch(Work::packs);
         Masthead masthead = packs
                 ? PlanHead.of(day.plan(), desk, title(), Word.FOOT_SOY, Word.FOOT_DATES, Word.FOOT_CHILL)
                 : PlanHead.of(day.plan(), desk, title(), Word.FOOT_SOY);
-        Desk.Draft draft = new Desk.Draft(
-                Sheet.Kind.RUN, name, desk.style().paper(), day.madeAt());
+        Desk.Draft draft = new Desk.Draft(Sheet.Kind.RUN, name, desk.style().paper(), day.madeAt());
         return desk.sheet(draft, masthead, this::write);
     }
 
@@ -64,10 +62,10 @@ final class StationSheet {
         return List.of(
                 new Table.Column(desk.say(Word.STATION_TIME), 23),
                 new Table.Column(desk.say(Word.STATION_BATCH), 26),
-                new Table.Column(desk.say(Word.STATION_WHAT), 37),
-                new Table.Column(desk.say(Word.STATION_LOAD), 42),
-                new Table.Column(desk.say(Word.STATION_NEXT), 28),
-                new Table.Column(desk.say(Word.STATION_WRITE), 30));
+                new Table.Column(desk.say(Word.STATION_WHAT), 34),
+                new Table.Column(desk.say(Word.STATION_LOAD), 36),
+                new Table.Column(desk.say(Word.STATION_THEN), 31),
+                new Table.Column(desk.say(Word.STATION_WRITE), 36));
     }
 
     /** One section a calendar day, with a bar where the work does not lie wholly on the production day. */
@@ -135,7 +133,8 @@ final class StationSheet {
                         Cell.Phrase.plain(9.5, batch.lot().toString())),
                 Cell.stack(
                         Cell.Phrase.bold(12.5, day.stepName(operation)),
-                        Cell.Phrase.plain(10, day.recipe(batch).name() + ", " + place(operation))),
+                        Cell.Phrase.plain(10, day.recipe(batch).name()),
+                        Cell.Phrase.plain(10, place(operation))),
                 cells.load(operation, batch),
                 cells.next(operation, batch),
                 Cell.blanks(cells.prompts(operation)));

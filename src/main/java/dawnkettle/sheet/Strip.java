@@ -17,6 +17,7 @@ final class Strip {
     private static final double NAMES_MM = 44;
     private static final double HOURS_MM = 5.5;
     private static final double SHORTEST_HOUR_MM = 12;
+    private static final double ROOM_FOR_LAST_MM = 17;
     private static final Lettering HOUR = Lettering.bold(9.5).aligned(Lettering.Align.CENTRE);
     private static final Lettering SHORT_HOUR = Lettering.bold(9).aligned(Lettering.Align.CENTRE);
 
@@ -34,9 +35,8 @@ final class Strip {
                 .sorted()
                 .toList();
         this.from = instants.get(0).truncatedTo(ChronoUnit.HOURS);
-        this.until = instants.get(instants.size() - 1)
-                .plus(Duration.ofMinutes(59))
-                .truncatedTo(ChronoUnit.HOURS);
+        this.until =
+                instants.get(instants.size() - 1).plus(Duration.ofMinutes(59)).truncatedTo(ChronoUnit.HOURS);
     }
 
     void draw() {
@@ -75,7 +75,7 @@ final class Strip {
         for (Instant hour = from; !hour.isAfter(until); hour = hour.plus(Duration.ofHours(1))) {
             String time = day.desk().dates().time(hour);
             boolean last = hour.equals(until);
-            if (!last || !narrow)
+            if (!last || hourMm >= ROOM_FOR_LAST_MM)
                 canvas.text(
                         last ? frame.right() : at(hour),
                         frame.y() + HOURS_MM - 1.4,
@@ -124,8 +124,7 @@ final class Strip {
         for (int place : places) {
             String name = day.stationName(station) + (places.size() > 1 ? " / " + place : "");
             lanes.add(new BarLane(
-                    name,
-                    there.stream().filter(one -> one.place() == place).toList()));
+                    name, there.stream().filter(one -> one.place() == place).toList()));
         }
     }
 
@@ -137,8 +136,8 @@ final class Strip {
         return day.plan().operations().stream()
                 .map(PlannedOperation::station)
                 .distinct()
-                .sorted(Comparator.comparingInt((String code) ->
-                                written.contains(code) ? written.indexOf(code) : written.size())
+                .sorted(Comparator.comparingInt(
+                                (String code) -> written.contains(code) ? written.indexOf(code) : written.size())
                         .thenComparing(Comparator.naturalOrder()))
                 .toList();
     }

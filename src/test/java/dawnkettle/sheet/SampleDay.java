@@ -16,6 +16,7 @@ import dawnkettle.plan.PlannedOrder;
 import dawnkettle.plan.PlannedRoute;
 import dawnkettle.plan.PlannedSoak;
 import dawnkettle.plan.Shortage;
+import dawnkettle.plan.SoakCall;
 import dawnkettle.shop.House;
 import dawnkettle.shop.Product;
 import dawnkettle.shop.Recipe;
@@ -78,7 +79,29 @@ final class SampleDay {
     }
 
     static Instant at(LocalDate day, int hour, int minute) {
-        return ZonedDateTime.of(day, java.time.LocalTime.of(hour, minute), SampleShop.ZONE).toInstant();
+        return ZonedDateTime.of(day, java.time.LocalTime.of(hour, minute), SampleShop.ZONE)
+                .toInstant();
+    }
+
+    static SoakCall soakCall(DayPlan plan) {
+        List<PlannedSoak> early =
+                plan.soaks().subList(0, Math.min(2, plan.soaks().size()));
+        return new SoakCall(
+                DATE,
+                PLANNED_AT,
+                early,
+                List.of(new SoakCall.GroupMass("yellow", Mass.kilograms(120))),
+                List.of("If orders fall short, 5 kg may be over."));
+    }
+
+    static Fallback fallback(Shop shop) {
+        List<Fallback.Line> lines = new ArrayList<>();
+        for (int i = 0; i < shop.customers().size() * 2; i++) {
+            var customer = shop.customers().get(i / 2);
+            String product = shop.products().get(i * 3 % shop.products().size()).code();
+            lines.add(new Fallback.Line(customer.route(), customer.code(), product, 5 + i % 30, i % 4 == 0 ? 24 : 0));
+        }
+        return new Fallback(DATE, DATE.minusWeeks(1), PLANNED_AT, lines);
     }
 
     private void batch(int i) {
@@ -132,7 +155,15 @@ final class SampleDay {
             Instant end = start.plusSeconds(60L * step.minutes());
             Mass occupies = place.station().places() == 0 ? mass : Mass.ZERO;
             operations.add(new PlannedOperation(
-                    id, seq++, step.stage(), place.station().code(), place.number(), start, end, step.halfHands(), occupies));
+                    id,
+                    seq++,
+                    step.stage(),
+                    place.station().code(),
+                    place.number(),
+                    start,
+                    end,
+                    step.halfHands(),
+                    occupies));
             if (occupies.isZero()) free.put(place.key(), end);
             ready = end;
         }
@@ -176,17 +207,40 @@ final class SampleDay {
             int packs = Math.min(left, 5 + 11 * (k % 4) + product.packsInCase() * (k % 3));
             var customer = shop.customers().get((i * 5 + k) % shop.customers().size());
             allocation.add(new Allocation(
-                    new OrderNumber("O-" + i + "-" + k), 1, customer.route(), customer.code(), product.code(), packs, lot, false, DATE, 13));
+                    new OrderNumber("O-" + i + "-" + k),
+                    1,
+                    customer.route(),
+                    customer.code(),
+                    product.code(),
+                    packs,
+                    lot,
+                    false,
+                    DATE,
+                    13));
             left -= packs;
         }
     }
 
     private DayPlan plan(Heading heading) {
         StockLot stock = new StockLot(
-                LotCode.of(DATE.minusDays(1), "FI", 9), shop.products().get(0).code(), 17, DATE.minusDays(1), DATE.plusDays(13), true);
+                LotCode.of(DATE.minusDays(1), "FI", 9),
+                shop.products().get(0).code(),
+                17,
+                DATE.minusDays(1),
+                DATE.plusDays(13),
+                true);
         var customer = shop.customers().get(1);
         allocation.add(new Allocation(
-                new OrderNumber("O-S"), 1, customer.route(), customer.code(), stock.product(), 17, stock.lot(), true, DATE, 13));
+                new OrderNumber("O-S"),
+                1,
+                customer.route(),
+                customer.code(),
+                stock.product(),
+                17,
+                stock.lot(),
+                true,
+                DATE,
+                13));
         return new DayPlan(
                 heading,
                 orders(),
@@ -208,12 +262,22 @@ final class SampleDay {
     private List<PlannedOrder> orders() {
         var customer = shop.customers().get(0);
         BookLine line = new BookLine(
-                new OrderNumber("O-1"), 1, customer.code(), customer.route(), shop.products().get(0).code(), 24, DATE, DATE, OrderLine.Source.FILE, false);
+                new OrderNumber("O-1"),
+                1,
+                customer.code(),
+                customer.route(),
+                shop.products().get(0).code(),
+                24,
+                DATE,
+                DATE,
+                OrderLine.Source.FILE,
+                false);
         return List.of(new PlannedOrder(line, 15, "the press is taken until 10:05"));
     }
 
     private List<PlannedSoak> soaks() {
-        Map<String, Mass> beans = new java.util.TreeMap<>(java.util.Comparator.comparingInt(tub -> Integer.parseInt(tub.substring(1))));
+        Map<String, Mass> beans =
+                new java.util.TreeMap<>(java.util.Comparator.comparingInt(tub -> Integer.parseInt(tub.substring(1))));
         Map<String, List<String>> into = new HashMap<>();
         for (PlannedBatch batch : batches)
             for (PlannedBatch.FromTub from : batch.soaks()) {
@@ -234,8 +298,8 @@ final class SampleDay {
                     fill,
                     fill.plusSeconds(10 * 3600 + 900),
                     fill.plusSeconds(18 * 3600),
-                    soaks.size() == 2 ? Mass.grams(2_500) : Mass.ZERO,
                     700,
+                    soaks.size() == 2 ? Mass.grams(2_500) : Mass.ZERO,
                     into.get(tub)));
         });
         return soaks;
@@ -262,10 +326,16 @@ final class SampleDay {
     private List<PlannedRoute> routes() {
         return shop.routes().stream()
                 .map(route -> {
-                    Instant leaves = route.departs().atDate(DATE).atZone(SampleShop.ZONE).toInstant();
+                    Instant leaves =
+                            route.departs().atDate(DATE).atZone(SampleShop.ZONE).toInstant();
                     int late = route.code().equals("R2") ? 25 : 0;
                     return new PlannedRoute(
-                            route.code(), leaves, route.loadMinutes(), route.weight(), leaves.minusSeconds(60L * (30 - late)), late);
+                            route.code(),
+                            leaves,
+                            route.loadMinutes(),
+                            route.weight(),
+                            leaves.minusSeconds(60L * (30 - late)),
+                            late);
                 })
                 .toList();
     }

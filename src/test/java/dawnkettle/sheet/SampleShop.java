@@ -96,17 +96,24 @@ final class SampleShop {
         int size = i / SORTS.length;
         boolean bucket = size % 2 == 1;
         String code = recipe.toUpperCase(java.util.Locale.ROOT) + "-" + (size + 1);
-        String name = Character.toUpperCase(recipe.charAt(0)) + recipe.substring(1)
-                + (recipe.equals("milk") ? " soy drink, 1 L bottle" : bucket ? " tofu, bucket of " + (4 + size) + " kg" : " tofu, block " + (300 + 50 * size) + " g");
+        String name = Character.toUpperCase(recipe.charAt(0))
+                + recipe.substring(1)
+                + (recipe.equals("milk")
+                        ? " soy drink, 1 L bottle"
+                        : bucket
+                                ? " tofu, bucket of " + (4 + size) + " kg"
+                                : " tofu, block " + (300 + 50 * size) + " g");
         Packing packing = new Packing(
-                recipe.equals("milk") ? Pack.BOTTLE : recipe.equals("pouch") ? Pack.POUCH : bucket ? Pack.BUCKET : Pack.BLOCK,
+                recipe.equals("milk")
+                        ? Pack.BOTTLE
+                        : recipe.equals("pouch") ? Pack.POUCH : bucket ? Pack.BUCKET : Pack.BLOCK,
                 bucket ? Mass.kilograms(4 + size) : Mass.grams(300 + 50L * size),
                 Optional.empty(),
                 bucket ? 1 : 12,
                 Optional.of(new BlockSize(100, 80, 50)),
                 Money.zero(DOLLAR));
-        Keeping keeping = new Keeping(
-                14 - size % 5, "shelf test 7", LocalDate.of(2026, 3, 2), Sealing.WATER_PACK, false, 7);
+        Keeping keeping =
+                new Keeping(14 - size % 5, "shelf test 7", LocalDate.of(2026, 3, 2), Sealing.WATER_PACK, false, 7);
         Wording wording = new Wording(
                 "water, soybeans, magnesium chloride",
                 recipe.equals("sesame") ? List.of(Allergen.SOY, Allergen.SESAME) : List.of(Allergen.SOY),
@@ -220,8 +227,7 @@ final class SampleShop {
                 station("FILL", "Bottle filler", "fill", "Milk", 1));
         List<Tub> tubs = new ArrayList<>();
         for (int i = 1; i <= 20; i++) tubs.add(new Tub("T" + i, Volume.litres(240), Mass.kilograms(60), 80));
-        return new Floor(
-                stations, tubs, List.of(), List.of(), List.of(new ChangeoverRule("grind", 5, 10, 20)));
+        return new Floor(stations, tubs, List.of(), List.of(), List.of(new ChangeoverRule("grind", 5, 10, 20)));
     }
 
     private static WorkStation station(String code, String name, String stage, String group, int places) {
@@ -237,12 +243,22 @@ final class SampleShop {
         return List.of(
                 new Route("R1", "Harbour and market", days, LocalTime.of(9, 30), 30, 120, 3, true),
                 new Route("R2", "Hill schools", days, LocalTime.of(9, 45), 30, 12, 2, true),
-                new Route("R3", "North road, farm shops and the two inns beyond the ford", days, LocalTime.of(11, 0), 30, 90, 1, true));
+                new Route(
+                        "R3",
+                        "North road, farm shops and the two inns beyond the ford",
+                        days,
+                        LocalTime.of(11, 0),
+                        30,
+                        90,
+                        1,
+                        true));
     }
 
     private static List<Customer> customers(int count) {
         List<Customer> customers = new ArrayList<>();
-        String[] names = {"Tern Street Grocery", LONG_NAME, "Café Über der Brücke", "Quay Noodle House", "Old Mill School"};
+        String[] names = {
+            "Tern Street Grocery", LONG_NAME, "Café Über der Brücke", "Quay Noodle House", "Old Mill School"
+        };
         for (int i = 0; i < count; i++)
             customers.add(new Customer(
                     "C" + (100 + i),
@@ -261,9 +277,28 @@ final class SampleShop {
     private static List<Material> materials() {
         Money price = Money.minor(4_800, DOLLAR);
         return List.of(
-                new Material("BEAN", "Yellow soybeans", Material.Kind.BEANS, "yellow", Material.Unit.KILOGRAM, 25, 7, 200, price),
-                new Material("NIGARI", "nigari flakes (MgCl2·6H2O)", Material.Kind.COAGULANT, "", Material.Unit.KILOGRAM, 20, 7, 20, price),
-                new Material("GYPSUM", "gypsum", Material.Kind.COAGULANT, "", Material.Unit.KILOGRAM, 20, 7, 20, price));
+                new Material(
+                        "BEAN",
+                        "Yellow soybeans",
+                        Material.Kind.BEANS,
+                        "yellow",
+                        Material.Unit.KILOGRAM,
+                        25,
+                        7,
+                        200,
+                        price),
+                new Material(
+                        "NIGARI",
+                        "nigari flakes (MgCl2·6H2O)",
+                        Material.Kind.COAGULANT,
+                        "",
+                        Material.Unit.KILOGRAM,
+                        20,
+                        7,
+                        20,
+                        price),
+                new Material(
+                        "GYPSUM", "gypsum", Material.Kind.COAGULANT, "", Material.Unit.KILOGRAM, 20, 7, 20, price));
     }
 
     /** A step of two and a half kilograms. */

@@ -27,7 +27,7 @@ sealed interface Block {
     /** Sentences under a bold word, in a box where they warn. */
     record Panel(String title, List<String> sentences, boolean boxed) implements Block {
         private static final Lettering TITLE = Lettering.bold(11.5);
-        private static final Lettering SENTENCE = Lettering.plain(11);
+        private static final Lettering SENTENCE = Lettering.plain(10.5);
         private static final double PAD_MM = 1.8;
         private static final double BULLET_MM = 4;
         private static final double GAP_MM = 2.5;
@@ -38,7 +38,7 @@ sealed interface Block {
             double height = title.isBlank() ? 0 : TITLE.lineMm();
             for (String sentence : sentences)
                 height += new Wrapping(typeface)
-                                .lines(sentence, SENTENCE, inner - BULLET_MM)
+                                .lines(sentence, SENTENCE, inner - bulletMm())
                                 .size()
                         * SENTENCE.lineMm();
             return height + 2 * PAD_MM + GAP_MM;
@@ -51,9 +51,15 @@ sealed interface Block {
             Frame inner = box.inset(PAD_MM);
             double y = title.isBlank() ? inner.y() : canvas.lines(inner, TITLE, title);
             for (String sentence : sentences) {
-                canvas.text(inner.x(), y + SENTENCE.riseMm(), SENTENCE, "•");
-                y = canvas.lines(new Frame(inner.x() + BULLET_MM, y, inner.width() - BULLET_MM, 0), SENTENCE, sentence);
+                if (bulletMm() > 0) canvas.text(inner.x(), y + SENTENCE.riseMm(), SENTENCE, "•");
+                y = canvas.lines(
+                        new Frame(inner.x() + bulletMm(), y, inner.width() - bulletMm(), 0), SENTENCE, sentence);
             }
+        }
+
+        /** A single sentence under no title needs no bullet. */
+        private double bulletMm() {
+            return title.isBlank() && sentences.size() == 1 ? 0 : BULLET_MM;
         }
     }
 

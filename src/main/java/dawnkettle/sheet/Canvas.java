@@ -55,10 +55,8 @@ final class Canvas {
         bookmarks.add(new Page.Bookmark(title, y));
     }
 
-    /** This page with what stands at its head before it, for a screen reader's sake. */
+    /** This page with what stands at its head. */
     Page under(Canvas head) {
-        List<Mark> all = new ArrayList<>(head.marks);
-        all.addAll(marks);
-        return new Page(all, bookmarks);
+        return new Page(head.marks, marks, bookmarks);
     }
 }

@@ -106,6 +106,26 @@ sealed interface Cell {
         }
     }
 
+    /** An outlined field to write a figure in. */
+    record Field() implements Cell {
+        private static final double HEIGHT_MM = 8;
+
+        @Override
+        public double riseMm() {
+            return 0;
+        }
+
+        @Override
+        public double heightMm(double width, Typeface typeface) {
+            return HEIGHT_MM;
+        }
+
+        @Override
+        public void draw(Canvas canvas, Frame frame) {
+            canvas.box(new Frame(frame.x(), frame.y(), frame.width(), HEIGHT_MM), Mark.Look.OPEN);
+        }
+    }
+
     /** A figure to be read from afar, its unit smaller behind it. */
     record Figure(String number, String unit, Lettering lettering) implements Cell {
         private static final double UNIT = 0.5;

@@ -106,6 +106,6 @@ public final class CountSheet {
     }
 
     private static Cell blank() {
-        return Cell.blanks(List.of(List.of("")));
+        return new Cell.Field();
     }
 }

@@ -137,8 +137,9 @@ final class Flow {
             if (height > roomMm() + 1e-6) break;
             count++;
         }
-        boolean leavesOneAlone = count == rows.size() - 1 && count >= ROWS_TO_PART_FROM;
-        return leavesOneAlone ? count - 1 : count;
+        if (count == rows.size() - 1 && count >= ROWS_TO_PART_FROM) count--;
+        while (count > 0 && count < rows.size() && rows.get(count - 1).announces()) count--;
+        return count;
     }
 
     private void heading(Table table) {

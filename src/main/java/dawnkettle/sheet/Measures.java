@@ -45,7 +45,7 @@ final class Measures {
                 plain(mass.inKilograms(6, HALF_EVEN).movePointRight(3).setScale(0, HALF_EVEN)));
         if (metric) return grams;
         BigDecimal ounces = mass.times(OUNCES_A_POUND).inPounds(2, HALF_EVEN);
-        return words.say(Word.BOTH, words.say(Word.OUNCE, ounces.toPlainString()), grams);
+        return words.say(Word.BOTH, words.say(Word.OUNCE, plain(ounces)), grams);
     }
 
     /** Water, one litre a kilogram: 0.2 % off at 20 °C, less than a bucket's mark shows (from memory). */

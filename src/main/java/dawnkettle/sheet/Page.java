@@ -1,12 +1,22 @@
 package dawnkettle.sheet;
 
 import java.util.List;
+import java.util.stream.Stream;
 
-/** One side of paper: its marks in reading order, later ones on top, and the places a reader may jump to. */
-public record Page(List<Mark> marks, List<Bookmark> bookmarks) {
+/**
+ * One side of paper: its marks in reading order, later ones on top, and the places a reader may jump to.
+ *
+ * @param head what stands above the content: title, day, revision, page number
+ */
+public record Page(List<Mark> head, List<Mark> body, List<Bookmark> bookmarks) {
     public Page {
-        marks = List.copyOf(marks);
+        head = List.copyOf(head);
+        body = List.copyOf(body);
         bookmarks = List.copyOf(bookmarks);
+    }
+
+    public List<Mark> marks() {
+        return Stream.concat(head.stream(), body.stream()).toList();
     }
 
     /**

@@ -58,7 +58,7 @@ final class PickSheet {
         Desk.CasesAndLoose all = count(day.plan().allocation());
         int packs = day.plan().allocation().stream().mapToInt(Allocation::packs).sum();
         long vans = loads.stream().filter(load -> load.packs() > 0).count();
-        return desk.say(Word.PICK_TOTAL, packs, all.cases(), all.loose(), vans);
+        return desk.say(Word.PICK_TOTAL, packs, desk.cases(all), vans);
     }
 
     /** Cases and loose packs as the customers' lines need them, which is what leaves the bench. */
@@ -86,7 +86,7 @@ final class PickSheet {
         Desk.CasesAndLoose all = count(lines);
         int packs = lines.stream().mapToInt(Allocation::packs).sum();
         String head = desk.productName(product) + "  ·  " + product;
-        Row row = Row.shaded(12, desk.say(Word.PICK_PRODUCT_TOTAL, head, packs, all.cases(), all.loose()));
+        Row row = Row.shaded(12, desk.say(Word.PICK_PRODUCT_TOTAL, head, packs, desk.cases(all)));
         Row again = Row.shaded(12, desk.say(Word.CONTINUED, head));
         TreeMap<LotCode, List<Allocation>> byLot =
                 lines.stream().collect(Collectors.groupingBy(Allocation::lot, TreeMap::new, Collectors.toList()));

@@ -17,13 +17,13 @@ final class PlanHead {
                 title,
                 desk.dates().full(heading.productionDate()),
                 replaces(heading, desk),
-                desk.say(Word.FACTS, shop, desk.dates().dayAndTime(heading.computedAt()), heading.revision()),
+                desk.say(Word.FACTS, shop, desk.dates().dayAndTime(heading.computedAt())),
                 banner(heading.mode(), desk),
                 foot(desk, foot));
     }
 
     private static String replaces(Heading heading, Desk desk) {
-        if (heading.revisionOf().isEmpty()) return "";
+        if (heading.revisionOf().isEmpty()) return desk.say(Word.REVISION, heading.revision());
         return desk.say(Word.REPLACES, heading.revision(), heading.revisionOf().getAsInt());
     }
 

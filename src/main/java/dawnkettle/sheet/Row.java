@@ -33,6 +33,11 @@ record Row(List<Cell> cells, Look look) {
         return across(Look.SHADED, Cell.text(text, Lettering.bold(points)));
     }
 
+    /** Whether it announces the row after it, as a bar or a wash does, and so must not stand last on a page. */
+    boolean announces() {
+        return cells.size() == 1 && (look == Look.SHADED || look == Look.INVERSE);
+    }
+
     Row looking(Look other) {
         return new Row(cells, other);
     }

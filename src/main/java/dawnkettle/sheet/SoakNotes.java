@@ -84,6 +84,9 @@ final class SoakNotes {
                 desk.measures().temperature(tubs.get(0).room()),
                 tubs.get(0).source()));
         room.addAll(drift(tubs));
+        for (PlannedSoak tub : tubs)
+            if (!tub.leftOver().isZero())
+                room.add(desk.say(Word.SOAK_LEFT_OVER, desk.measures().mass(tub.leftOver()), tub.tub()));
         room.addAll(remarks);
         List<String> care =
                 List.of(desk.say(Word.SOAK_CHECK), desk.say(Word.SOAK_SLIPS), desk.say(Word.SOAK_TOO_WARM), lifting());
@@ -93,13 +96,11 @@ final class SoakNotes {
     }
 
     private List<String> drift(List<PlannedSoak> tubs) {
-        int sooner = most(tubs, -DRIFT, SoakLaw.Course::readyMinutes);
-        int latestSooner = most(tubs, -DRIFT, SoakLaw.Course::latestMinutes);
+        int sooner = Math.max(
+                most(tubs, -DRIFT, SoakLaw.Course::readyMinutes), most(tubs, -DRIFT, SoakLaw.Course::latestMinutes));
         int later = most(tubs, DRIFT, SoakLaw.Course::readyMinutes);
         if (sooner == 0 && later == 0) return List.of();
-        return List.of(
-                desk.say(Word.SOAK_WARMER, hours(sooner), hours(latestSooner)),
-                desk.say(Word.SOAK_COLDER, hours(later)));
+        return List.of(desk.say(Word.SOAK_WARMER, hours(sooner)), desk.say(Word.SOAK_COLDER, hours(later)));
     }
 
     /** The most by which {@code minutes} moves over the tubs when the room is colder (or, below 0, warmer). */

@@ -16,10 +16,12 @@ import java.util.stream.Collectors;
 
 /** What the evening hand works from: which tub to fill with what, and when; the two numbers that matter large. */
 public final class SoakSheet {
-    private static final double LEAST_ROW_MM = 11.4;
-    private static final double MOST_ROW_MM = 21;
-    private static final double PADS_MM = 2.7;
-    private static final double LARGEST_POINTS = 34;
+    private static final double LEAST_ROW_MM = 10.2;
+    private static final double MOST_ROW_MM = 25;
+    private static final double PADS_MM = 1.4;
+    private static final int MANY = 10;
+    private static final double SIDES_MM = 2.7;
+    private static final double LARGEST_POINTS = 30;
     private static final double SUM_OF_SHARES = 186;
     private static final double BEANS_SHARE = 33;
 
@@ -71,18 +73,18 @@ public final class SoakSheet {
         double taken = below.stream()
                 .mapToDouble(block -> block.heightMm(flow.width(), desk.style().typeface()))
                 .sum();
-        double row = rowMm(flow, taken);
-        flow.add(table(row, flow.width()));
+        flow.add(roomiest(flow, flow.roomMm() - taken));
         below.forEach(flow::add);
     }
 
-    /** As high as lets all the tubs stand on the first page, within what is legible and what is sensible. */
-    private double rowMm(Flow flow, double below) {
-        Table headingOnly = new Table(columns(), 0, List.of());
-        double bars = days().size() > 1 ? days().size() * 8.0 : 0;
-        double room =
-                flow.roomMm() - headingOnly.headingMm(flow.width(), desk.style().typeface()) - bars - below;
-        return Math.max(LEAST_ROW_MM, Math.min(MOST_ROW_MM, Math.floor(room / tubs.size() * 10) / 10));
+    /** The highest rows with which all the tubs stand on the first page, within what is legible and what is sensible. */
+    private Table roomiest(Flow flow, double room) {
+        Typeface typeface = desk.style().typeface();
+        for (double row = MOST_ROW_MM; row > LEAST_ROW_MM; row -= 0.5) {
+            Table table = table(row, flow.width());
+            if (table.heightMm(flow.width(), typeface) <= room) return table;
+        }
+        return table(LEAST_ROW_MM, flow.width());
     }
 
     private Table table(double rowMm, double width) {
@@ -97,13 +99,13 @@ public final class SoakSheet {
                     days().size() > 1 ? List.of(Row.shaded(12, desk.dates().full(fillDay))) : List.of();
             sections.add(new Table.Section(head, head, rows, false));
         }
-        return new Table(columns(), rowMm, sections);
+        return new Table(columns(), rowMm, sections, true);
     }
 
     /** One size for all tubs: the largest at which the longest figure still fits its column. */
     private double points(double rowMm, double width) {
         double byHeight = (rowMm - PADS_MM) / Lettering.bold(1).lineMm();
-        double column = width * BEANS_SHARE / SUM_OF_SHARES - PADS_MM;
+        double column = width * BEANS_SHARE / SUM_OF_SHARES - SIDES_MM;
         double widest = tubs.stream()
                 .map(tub -> desk.measures().figure(tub.beans(), Lettering.bold(10)))
                 .mapToDouble(figure -> figure.widthMm(desk.style().typeface()))
@@ -125,12 +127,12 @@ public final class SoakSheet {
                 ? desk.say(Word.SOAK_FILL_AT)
                 : desk.say(Word.SOAK_FILL_AT_ON, desk.dates().brief(days().get(0)));
         return List.of(
-                new Table.Column(desk.say(Word.SOAK_TUB), 14),
+                new Table.Column(desk.say(Word.SOAK_TUB), 12),
                 new Table.Column(fillAt, 30),
                 new Table.Column(desk.say(Word.SOAK_BEANS), BEANS_SHARE),
-                new Table.Column(desk.say(Word.SOAK_LOTS), 28),
-                new Table.Column(desk.say(Word.SOAK_WATER_COLUMN), 19),
-                new Table.Column(desk.say(Word.SOAK_GRIND), 25),
+                new Table.Column(desk.say(Word.SOAK_LOTS), 33),
+                new Table.Column(desk.say(Word.SOAK_WATER_COLUMN), 18),
+                new Table.Column(desk.say(Word.SOAK_GRIND), 23),
                 new Table.Column(desk.say(Word.SOAK_WRITE), 37));
     }
 
@@ -140,18 +142,20 @@ public final class SoakSheet {
                 Cell.text(tub.tub(), Lettering.bold(15)),
                 Cell.text(dates.time(tub.fillAt()), Lettering.bold(points)),
                 desk.measures().figure(tub.beans(), Lettering.bold(points)),
-                Cell.stack(
-                        Cell.Phrase.bold(10.5, notes.sacks(tub)),
-                        Cell.Phrase.plain(10, lots(tub)),
-                        Cell.Phrase.plain(9.5, leftOver(tub))),
-                Cell.stack(
-                        Cell.Phrase.bold(12.5, desk.measures().water(tub.water())),
-                        Cell.Phrase.plain(
-                                10, desk.say(Word.SOAK_WATER_AT, desk.measures().temperature(tub.waterTemperature())))),
-                Cell.stack(
-                        Cell.Phrase.bold(12.5, dates.timeFrom(tub.readyAt(), day)),
-                        Cell.Phrase.plain(10, desk.say(Word.SOAK_LATEST, dates.timeFrom(tub.latestGrindAt(), day)))),
+                pair(notes.sacks(tub), lots(tub)),
+                pair(
+                        desk.measures().water(tub.water()),
+                        desk.say(Word.SOAK_WATER_AT, desk.measures().temperature(tub.waterTemperature()))),
+                pair(
+                        dates.timeFrom(tub.readyAt(), day),
+                        desk.say(Word.SOAK_LATEST, dates.timeFrom(tub.latestGrindAt(), day))),
                 written(tub, rowMm));
+    }
+
+    /** A figure and what belongs to it; smaller where many tubs share the page. */
+    private Cell pair(String figure, String below) {
+        boolean many = tubs.size() > MANY;
+        return Cell.stack(Cell.Phrase.bold(many ? 10.5 : 11.5, figure), Cell.Phrase.plain(many ? 9.5 : 10, below));
     }
 
     private String lots(PlannedSoak tub) {
@@ -162,20 +166,18 @@ public final class SoakSheet {
         return desk.say(Word.SOAK_TWO_LOTS, tub.beanLots().get(0), rest);
     }
 
-    private String leftOver(PlannedSoak tub) {
-        if (tub.leftOver().isZero()) return "";
-        return desk.say(Word.SOAK_LEFT_OVER, desk.measures().mass(tub.leftOver()));
-    }
-
     private Cell written(PlannedSoak tub, double rowMm) {
         String ready = desk.say(Word.SOAK_READY_QUESTION);
         Instant at = filled.get(tub.tub());
+        if (at != null)
+            return Cell.stack(
+                    Cell.Phrase.bold(11, desk.say(Word.SOAK_FILLED, desk.dates().time(at))),
+                    Cell.Phrase.plain(10, ready + " ________"));
+        List<String> when = List.of(desk.say(Word.AT));
+        List<String> who = List.of(desk.say(Word.WHO));
+        if (rowMm - PADS_MM >= 3 * Cell.Blanks.PITCH_MM)
+            return new Cell.Blanks(List.of(when, who, List.of(ready)), true, Cell.Blanks.PITCH_MM);
         double pitch = Math.min(Cell.Blanks.PITCH_MM, (rowMm - PADS_MM) / 2);
-        if (at == null)
-            return new Cell.Blanks(
-                    List.of(List.of(desk.say(Word.AT)), List.of(desk.say(Word.WHO), ready)), true, pitch);
-        return Cell.stack(
-                Cell.Phrase.bold(11, desk.say(Word.SOAK_FILLED, desk.dates().time(at))),
-                Cell.Phrase.plain(10, ready + " ________"));
+        return new Cell.Blanks(List.of(List.of(when.get(0), who.get(0)), List.of(ready)), true, pitch);
     }
 }

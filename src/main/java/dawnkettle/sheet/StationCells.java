@@ -3,6 +3,7 @@ package dawnkettle.sheet;
 import dawnkettle.measure.Celsius;
 import dawnkettle.plan.PlannedBatch;
 import dawnkettle.plan.PlannedOperation;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -26,20 +27,33 @@ final class StationCells {
     Cell load(PlannedOperation operation, PlannedBatch batch) {
         List<Cell.Phrase> phrases = new ArrayList<>();
         if (operation.seq() == 1) input(batch, phrases);
-        if (takesDose(operation, batch)) day.dose(batch).ifPresent(dose -> phrases.add(Cell.Phrase.bold(13, dose)));
+        if (takesDose(operation, batch)) batch.coagulant().ifPresent(dose -> dose(dose, phrases));
         if (fillsPacks(operation)) packs(batch, phrases);
         day.step(operation)
+                .filter(step -> phrases.isEmpty() || step.target().isPresent())
                 .map(step -> StationSheet.target(desk, step))
-                .ifPresent(target -> phrases.add(
-                        phrases.isEmpty() ? Cell.Phrase.bold(12.5, target) : Cell.Phrase.plain(10.5, target)));
+                .ifPresent(target -> phrases.add(Cell.Phrase.bold(phrases.isEmpty() ? 12.5 : 11, target)));
         return new Cell.Lines(phrases);
+    }
+
+    private void dose(PlannedBatch.Dose dose, List<Cell.Phrase> phrases) {
+        phrases.add(Cell.Phrase.bold(15, desk.measures().dose(dose.mass())));
+        phrases.add(Cell.Phrase.plain(10.5, day.materialName(dose.material())));
     }
 
     private void input(PlannedBatch batch, List<Cell.Phrase> phrases) {
         phrases.add(Cell.Phrase.bold(12.5, day.input(batch)));
-        for (PlannedBatch.FromTub from : batch.soaks())
+        if (batch.soaks().size() == 1)
             phrases.add(Cell.Phrase.plain(
-                    10.5, desk.say(Word.STATION_TUB, from.tub(), desk.measures().mass(from.beans()))));
+                    10.5, desk.say(Word.STATION_TUB, batch.soaks().get(0).tub())));
+        else
+            for (PlannedBatch.FromTub from : batch.soaks())
+                phrases.add(Cell.Phrase.plain(
+                        10.5,
+                        desk.say(
+                                Word.STATION_TUB_PART,
+                                from.tub(),
+                                desk.measures().mass(from.beans()))));
         if (!batch.water().isZero())
             phrases.add(Cell.Phrase.plain(
                     10.5, desk.say(Word.STATION_GRINDING_WATER, desk.measures().water(batch.water()))));
@@ -66,12 +80,8 @@ final class StationCells {
 
     private void packs(PlannedBatch batch, List<Cell.Phrase> phrases) {
         for (PlannedBatch.Filled filled : batch.packs()) {
-            phrases.add(Cell.Phrase.bold(12, desk.cases(new Desk.CasesAndLoose(filled.cases(), filled.loosePacks()))));
+            phrases.add(Cell.Phrase.bold(11, desk.cases(new Desk.CasesAndLoose(filled.cases(), filled.loosePacks()))));
             phrases.add(Cell.Phrase.plain(10.5, desk.productName(filled.product())));
-            day.bestBefore(batch.lot(), filled.product())
-                    .ifPresent(date -> phrases.add(Cell.Phrase.plain(
-                            10.5,
-                            desk.say(Word.STATION_BEST_BEFORE, desk.dates().onLabel(date)))));
         }
         if (!batch.trim().isZero())
             phrases.add(Cell.Phrase.plain(
@@ -83,26 +93,46 @@ final class StationCells {
         Optional<PlannedOperation> next = day.next(operation);
         if (next.isEmpty()) return last(batch);
         List<Cell.Phrase> phrases = new ArrayList<>();
-        phrases.add(Cell.Phrase.bold(
-                11,
-                day.stepName(next.get()) + " " + desk.dates().time(next.get().start())));
-        phrases.add(Cell.Phrase.plain(10, day.stationName(next.get().station())));
+        phrases.add(Cell.Phrase.bold(11, day.stepName(next.get())));
+        phrases.add(Cell.Phrase.plain(
+                10,
+                desk.say(
+                        Word.STATION_NEXT,
+                        desk.dates().time(next.get().start()),
+                        day.stationName(next.get().station()))));
         day.latestStartAfter(operation)
                 .ifPresent(latest -> phrases.add(Cell.Phrase.bold(
                         10, desk.say(Word.STATION_NEXT_BY, desk.dates().time(latest)))));
+        if (fillsPacks(operation)) dates(batch, phrases);
         return new Cell.Lines(phrases);
     }
 
+    /** Where the batch goes, and the date that its packs carry. */
     private Cell last(PlannedBatch batch) {
-        if (batch.feeds().isEmpty()) return Cell.text(desk.say(Word.STATION_LAST), Lettering.plain(10.5));
+        List<Cell.Phrase> phrases = new ArrayList<>();
         String into = String.join(
                 ", ", batch.feeds().stream().map(PlannedBatch.Feed::batch).toList());
-        return Cell.text(desk.say(Word.STATION_FEEDS, into), Lettering.bold(11));
+        if (!into.isEmpty()) phrases.add(Cell.Phrase.bold(11, desk.say(Word.STATION_FEEDS, into)));
+        dates(batch, phrases);
+        if (phrases.isEmpty()) phrases.add(Cell.Phrase.plain(10.5, desk.say(Word.STATION_LAST)));
+        return new Cell.Lines(phrases);
+    }
+
+    private void dates(PlannedBatch batch, List<Cell.Phrase> phrases) {
+        List<LocalDate> dates = batch.packs().stream()
+                .flatMap(filled -> day.bestBefore(batch.lot(), filled.product()).stream())
+                .toList();
+        boolean one = dates.stream().distinct().count() == 1;
+        for (int i = 0; i < (one ? 1 : dates.size()); i++) {
+            String whose = one ? "" : batch.packs().get(i).product() + " ";
+            phrases.add(Cell.Phrase.plain(10, whose + desk.say(Word.STATION_BEST_BEFORE)));
+            phrases.add(Cell.Phrase.bold(11.5, desk.dates().onLabel(dates.get(i))));
+        }
     }
 
     /** What the records of this step need. */
     List<List<String>> prompts(PlannedOperation operation) {
-        List<String> at = List.of(desk.say(Word.AT));
+        List<String> atWho = List.of(desk.say(Word.AT), desk.say(Word.WHO));
         List<String> who = List.of(desk.say(Word.WHO));
         List<String> degreesAt = List.of(desk.say(Word.STATION_DEGREES), desk.say(Word.AT));
         List<String> out = List.of(desk.say(Word.STATION_YIELD));
@@ -112,7 +142,7 @@ final class StationCells {
             case PRESS, CUT -> List.of(out, who);
             case COOL -> List.of(cooled(FIRST_LIMIT), cooled(COLD), who);
             case PACK, FILL -> List.of(List.of(desk.say(Word.STATION_COUNT)), who);
-            case GRIND, FILTER, OTHER -> List.of(at, who);
+            case GRIND, FILTER, OTHER -> List.of(atWho);
         };
     }
 

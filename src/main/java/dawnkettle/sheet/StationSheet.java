@@ -62,10 +62,10 @@ final class StationSheet {
         return List.of(
                 new Table.Column(desk.say(Word.STATION_TIME), 23),
                 new Table.Column(desk.say(Word.STATION_BATCH), 26),
-                new Table.Column(desk.say(Word.STATION_WHAT), 37),
-                new Table.Column(desk.say(Word.STATION_LOAD), 42),
-                new Table.Column(desk.say(Word.STATION_NEXT), 28),
-                new Table.Column(desk.say(Word.STATION_WRITE), 30));
+                new Table.Column(desk.say(Word.STATION_WHAT), 34),
+                new Table.Column(desk.say(Word.STATION_LOAD), 36),
+                new Table.Column(desk.say(Word.STATION_THEN), 31),
+                new Table.Column(desk.say(Word.STATION_WRITE), 36));
     }
 
     /** One section a calendar day, with a bar where the work does not lie wholly on the production day. */
@@ -133,7 +133,8 @@ final class StationSheet {
                         Cell.Phrase.plain(9.5, batch.lot().toString())),
                 Cell.stack(
                         Cell.Phrase.bold(12.5, day.stepName(operation)),
-                        Cell.Phrase.plain(10, day.recipe(batch).name() + ", " + place(operation))),
+                        Cell.Phrase.plain(10, day.recipe(batch).name()),
+                        Cell.Phrase.plain(10, place(operation))),
                 cells.load(operation, batch),
                 cells.next(operation, batch),
                 Cell.blanks(cells.prompts(operation)));

@@ -17,6 +17,7 @@ final class Strip {
     private static final double NAMES_MM = 44;
     private static final double HOURS_MM = 5.5;
     private static final double SHORTEST_HOUR_MM = 12;
+    private static final double ROOM_FOR_LAST_MM = 17;
     private static final Lettering HOUR = Lettering.bold(9.5).aligned(Lettering.Align.CENTRE);
     private static final Lettering SHORT_HOUR = Lettering.bold(9).aligned(Lettering.Align.CENTRE);
 
@@ -74,7 +75,7 @@ final class Strip {
         for (Instant hour = from; !hour.isAfter(until); hour = hour.plus(Duration.ofHours(1))) {
             String time = day.desk().dates().time(hour);
             boolean last = hour.equals(until);
-            if (!last || !narrow)
+            if (!last || hourMm >= ROOM_FOR_LAST_MM)
                 canvas.text(
                         last ? frame.right() : at(hour),
                         frame.y() + HOURS_MM - 1.4,

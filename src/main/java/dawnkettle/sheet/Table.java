@@ -6,10 +6,15 @@ import java.util.List;
  * Rows under headings, in sections that may each have a head of their own.
  *
  * @param rowMm least height of a row
+ * @param middled whether every cell stands in the middle of its row; otherwise the first lines share a baseline
  */
-record Table(List<Column> columns, double rowMm, List<Section> sections) {
+record Table(List<Column> columns, double rowMm, List<Section> sections, boolean middled) {
     private static final double PAD_MM = 1.3;
     private static final Lettering HEADING = Lettering.bold(9.5);
+
+    Table(List<Column> columns, double rowMm, List<Section> sections) {
+        this(columns, rowMm, sections, false);
+    }
 
     Table {
         columns = List.copyOf(columns);
@@ -56,49 +61,64 @@ record Table(List<Column> columns, double rowMm, List<Section> sections) {
         canvas.across(frame.x(), frame.right(), frame.bottom(), 0.5);
     }
 
+    /** Of the whole table, on a page without end. */
+    double heightMm(double width, Typeface typeface) {
+        return headingMm(width, typeface)
+                + sections.stream()
+                        .mapToDouble(section ->
+                                heightMm(section.head(), width, typeface) + heightMm(section.rows(), width, typeface))
+                        .sum();
+    }
+
     double heightMm(List<Row> rows, double width, Typeface typeface) {
         return rows.stream().mapToDouble(row -> heightMm(row, width, typeface)).sum();
     }
 
     double heightMm(Row row, double width, Typeface typeface) {
-        double rise = rise(row);
+        double least = row.cells().size() == 1 && columns.size() > 1 ? 0 : rowMm;
+        return Math.max(least, contentMm(row, width, typeface) + 2 * padMm());
+    }
+
+    private double contentMm(Row row, double width, Typeface typeface) {
         double highest = 0;
         for (int i = 0; i < row.cells().size(); i++) {
             Cell cell = row.cells().get(i);
-            double own = cell.heightMm(field(row, i, new Frame(0, 0, width, 0)).width(), typeface);
-            highest = Math.max(highest, drop(cell, rise) + own);
+            highest = Math.max(highest, drop(cell, row) + heightMm(row, i, width, typeface));
         }
-        double least = row.cells().size() == 1 && columns.size() > 1 ? 0 : rowMm;
-        return Math.max(least, highest + 2 * PAD_MM);
+        return highest;
+    }
+
+    private double heightMm(Row row, int index, double width, Typeface typeface) {
+        return row.cells()
+                .get(index)
+                .heightMm(field(row, index, new Frame(0, 0, width, 0)).width(), typeface);
     }
 
     void draw(Canvas canvas, Row row, Frame frame) {
         if (row.look() == Row.Look.INVERSE) canvas.box(frame, Mark.Look.BLACK);
         if (row.look() == Row.Look.SHADED) canvas.box(frame, Mark.Look.SHADE);
         if (row.look() == Row.Look.NEW_HOUR) canvas.across(frame.x(), frame.right(), frame.y(), 0.6);
-        double rise = rise(row);
-        double top = frame.y() + slack(canvas, row, frame) / 2;
+        double room = frame.height() - 2 * padMm();
+        double content = contentMm(row, frame.width(), canvas.typeface());
         for (int i = 0; i < row.cells().size(); i++) {
             Frame field = field(row, i, frame);
             Cell cell = row.cells().get(i);
-            double drop = drop(cell, rise);
-            cell.draw(canvas, new Frame(field.x(), top + PAD_MM + drop, field.width(), frame.height()));
+            double own = heightMm(row, i, frame.width(), canvas.typeface());
+            double drop = middled ? (room - own) / 2 : (room - content) / 2 + drop(cell, row);
+            cell.draw(canvas, new Frame(field.x(), frame.y() + padMm() + drop, field.width(), frame.height()));
         }
         canvas.across(frame.x(), frame.right(), frame.bottom(), 0.15);
     }
 
-    /** Height that the row has to spare, so that short rows stand in the middle of theirs. */
-    private double slack(Canvas canvas, Row row, Frame frame) {
-        Table snug = new Table(columns, 0, List.of());
-        return frame.height() - snug.heightMm(row, frame.width(), canvas.typeface());
+    /** By how much a cell hangs lower so that first lines stand on one baseline. */
+    private double drop(Cell cell, Row row) {
+        if (middled || cell.riseMm() == 0) return 0;
+        return row.cells().stream().mapToDouble(Cell::riseMm).max().orElse(0) - cell.riseMm();
     }
 
-    private static double rise(Row row) {
-        return row.cells().stream().mapToDouble(Cell::riseMm).max().orElse(0);
-    }
-
-    private static double drop(Cell cell, double rise) {
-        return cell.riseMm() == 0 ? 0 : rise - cell.riseMm();
+    /** Above and below the content of a row. */
+    private double padMm() {
+        return middled ? PAD_MM / 2 : PAD_MM;
     }
 
     private Frame field(Row row, int index, Frame frame) {

@@ -22,7 +22,8 @@ record VanLane(Day day) implements Lane {
         for (Van van : placed(strip)) {
             double y = frame.y() + van.line() * LINE_MM;
             double at = strip.at(van.route().departs());
-            canvas.box(new Frame(at - 0.5, y + TICK_MM, 1, LINE_MM - TICK_MM), Mark.Look.BLACK);
+            double left = Math.min(at - 0.5, strip.rightMm() - 1);
+            canvas.box(new Frame(left, y + TICK_MM, 1, LINE_MM - TICK_MM), Mark.Look.BLACK);
             canvas.box(new Frame(van.x() - 0.3, y + 0.5, van.width() + 0.6, LINE_MM - 0.2), Mark.Look.BARE);
             canvas.text(van.x(), y + LINE_MM - 1.1, LABEL, van.label());
         }

@@ -4,9 +4,13 @@ import java.text.BreakIterator;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 
 /** Breaks text into lines that fit; nothing is ever cut off or made smaller. */
 final class Wrapping {
+    private static final Set<Character.UnicodeBlock> KANA =
+            Set.of(Character.UnicodeBlock.HIRAGANA, Character.UnicodeBlock.KATAKANA);
+
     private final Typeface typeface;
 
     Wrapping(Typeface typeface) {
@@ -57,8 +61,21 @@ final class Wrapping {
         breaks.setText(text);
         List<String> pieces = new ArrayList<>();
         int from = breaks.first();
-        for (int to = breaks.next(); to != BreakIterator.DONE; from = to, to = breaks.next())
+        for (int to = breaks.next(); to != BreakIterator.DONE; to = breaks.next()) {
+            if (to < text.length() && !mayBreak(text.codePointBefore(to), text.codePointAt(to))) continue;
             pieces.add(text.substring(from, to));
+            from = to;
+        }
         return pieces;
+    }
+
+    /** Of the places that the language allows only these: a time or a number with its sign stays whole. */
+    private static boolean mayBreak(int before, int after) {
+        return Character.isWhitespace(before)
+                || before == '-'
+                || before == '/'
+                || Character.isIdeographic(before)
+                || Character.isIdeographic(after)
+                || KANA.contains(Character.UnicodeBlock.of(before));
     }
 }

@@ -16,6 +16,7 @@ import dawnkettle.plan.PlannedOrder;
 import dawnkettle.plan.PlannedRoute;
 import dawnkettle.plan.PlannedSoak;
 import dawnkettle.plan.Shortage;
+import dawnkettle.plan.SoakCall;
 import dawnkettle.shop.House;
 import dawnkettle.shop.Product;
 import dawnkettle.shop.Recipe;
@@ -80,6 +81,27 @@ final class SampleDay {
     static Instant at(LocalDate day, int hour, int minute) {
         return ZonedDateTime.of(day, java.time.LocalTime.of(hour, minute), SampleShop.ZONE)
                 .toInstant();
+    }
+
+    static SoakCall soakCall(DayPlan plan) {
+        List<PlannedSoak> early =
+                plan.soaks().subList(0, Math.min(2, plan.soaks().size()));
+        return new SoakCall(
+                DATE,
+                PLANNED_AT,
+                early,
+                List.of(new SoakCall.GroupMass("yellow", Mass.kilograms(120))),
+                List.of("If orders fall short, 5 kg may be over."));
+    }
+
+    static Fallback fallback(Shop shop) {
+        List<Fallback.Line> lines = new ArrayList<>();
+        for (int i = 0; i < shop.customers().size() * 2; i++) {
+            var customer = shop.customers().get(i / 2);
+            String product = shop.products().get(i * 3 % shop.products().size()).code();
+            lines.add(new Fallback.Line(customer.route(), customer.code(), product, 5 + i % 30, i % 4 == 0 ? 24 : 0));
+        }
+        return new Fallback(DATE, DATE.minusWeeks(1), PLANNED_AT, lines);
     }
 
     private void batch(int i) {
@@ -276,8 +298,8 @@ final class SampleDay {
                     fill,
                     fill.plusSeconds(10 * 3600 + 900),
                     fill.plusSeconds(18 * 3600),
-                    soaks.size() == 2 ? Mass.grams(2_500) : Mass.ZERO,
                     700,
+                    soaks.size() == 2 ? Mass.grams(2_500) : Mass.ZERO,
                     into.get(tub)));
         });
         return soaks;

@@ -42,7 +42,7 @@ final class Chain {
      * Places the open operations of a job. Every rule says "not before a minute that grows with the others", so that raising
      * the earlier step whenever the later one would wait too long ends at the earliest possible starts, or nowhere.
      *
-     * @param released first minute for a job that has not started
+     * @param released first minute for the first of them
      * @param endNotBefore the last operation is not to end before this
      */
     boolean place(int job, int released, int endNotBefore) {
@@ -50,7 +50,8 @@ final class Chain {
         int last = jobs.last(job);
         for (int operation = first; operation <= last; operation++) notBefore[operation] = 0;
         notBefore[last] = Math.max(0, endNotBefore - floor.minutes[last]);
-        notBefore[first] = Math.max(notBefore[first], first == jobs.first[job] ? released : end[first - 1]);
+        notBefore[first] = Math.max(notBefore[first], released);
+        if (first > jobs.first[job]) notBefore[first] = Math.max(notBefore[first], end[first - 1]);
         int operation = first;
         while (operation <= last) {
             if (!fits(operation, first)) return false;

@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 final class Floor {
     final FloorDay day;
     final JobRows jobs;
+    final Lineage lineage;
     final int[] minutes;
     final int[] hands;
     final int[] longestWait;
@@ -28,6 +29,7 @@ final class Floor {
     Floor(FloorDay day) {
         this.day = day;
         jobs = new JobRows(day);
+        lineage = new Lineage(jobs);
         int operations = jobs.operations();
         minutes = new int[operations];
         hands = new int[operations];

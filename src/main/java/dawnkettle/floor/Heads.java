@@ -18,10 +18,9 @@ final class Heads {
         JobRows jobs = floor.jobs;
         alone = new Chain(floor);
         canBePlaced = new boolean[jobs.size()];
-        var lineage = new Lineage(jobs);
         IntStream.range(0, jobs.size())
                 .boxed()
-                .sorted(Comparator.comparingInt(lineage::rank))
+                .sorted(Comparator.comparingInt(floor.lineage::rank))
                 .forEach(job -> place(jobs, job));
     }
 

@@ -6,7 +6,7 @@ import java.util.List;
  * One batch as the floor sees it.
  *
  * @param family what changeovers go by
- * @param release first minute its first operation may start
+ * @param release first minute its first operation may start, or the first that is not fixed
  * @param latestStart last minute its first operation may start before what it is made from spoils
  * @param after jobs it is made from
  * @param dues codes of the dues that wait for it

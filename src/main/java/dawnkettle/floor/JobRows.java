@@ -137,4 +137,13 @@ final class JobRows {
                 .max()
                 .orElse(0);
     }
+
+    boolean isAwaitedBy(int job, int due) {
+        return Arrays.stream(dues[job]).anyMatch(code -> code == due);
+    }
+
+    /** True where a due of this minute or an earlier one waits for the job. */
+    boolean isAwaitedUntil(int job, int minute) {
+        return Arrays.stream(dues[job]).anyMatch(code -> dueMinute[code] <= minute);
+    }
 }

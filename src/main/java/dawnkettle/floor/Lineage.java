@@ -37,6 +37,10 @@ final class Lineage {
         }
     }
 
+    int size() {
+        return ancestors.length;
+    }
+
     int[] ancestors(int job) {
         return ancestors[job];
     }

@@ -71,6 +71,8 @@ public final class RunCheck {
         }
         if (unplaced) return;
         for (int step = job.fixed().size(); step < due; step++) checkOperation(job, step);
+        if (job.fixed().size() < due && own.get(job.fixed().size()).start() < job.release())
+            tell(own.get(job.fixed().size()), "starts before its release");
         if (job.fixed().isEmpty()) checkBegin(job, own.get(0));
     }
 
@@ -96,7 +98,6 @@ public final class RunCheck {
     }
 
     private void checkBegin(Job job, Placement begin) {
-        if (begin.start() < job.release()) tell(begin, "starts before its release");
         for (Job.After after : job.after()) {
             if (run.unplaced().contains(after.job())) {
                 tell(begin, "is made from " + after.job() + ", which is unplaced");

@@ -1,17 +1,14 @@
 package dawnkettle.floor;
 
-import java.util.List;
-
 /** Plans the run of a day: the best of a few simple rules, then a search for as long as the budget lasts. */
 public final class RunEngine {
-    private final Floor floor;
     private final Sequence sequence;
+    private int[] best = {};
     private long grave = Long.MAX_VALUE;
     private long mild = Long.MAX_VALUE;
 
-    private RunEngine(Floor floor) {
-        this.floor = floor;
-        sequence = new Sequence(floor);
+    private RunEngine(Floor floor, Pieces pieces) {
+        sequence = new Sequence(floor, pieces);
     }
 
     /**
@@ -21,38 +18,33 @@ public final class RunEngine {
      * @throws IllegalArgumentException where the day names what it lacks
      */
     public static Run run(FloorDay day, Budget budget) {
-        var floor = new Floor(day);
-        var engine = new RunEngine(floor);
+        var whole = new Floor(day);
+        var orders = new Rules(whole).orders();
+        var pieces = new Pieces(day);
+        var floor = new Floor(pieces.asDay());
+        var engine = new RunEngine(floor, pieces);
         var allowance = new Allowance(budget);
-        int[] start = engine.bestOf(new Rules(floor).orders());
+        for (int[] order : orders) engine.offer(pieces.inOrderOf(order));
         Score first = Tally.score(engine.grave, engine.mild);
-        int[] best = new Search(floor, allowance, budget.seed()).improve(start);
-        engine.lay(best);
-        var written = new WrittenRun(floor, engine.sequence);
+        engine.offer(new Search(floor, pieces, allowance, budget.seed()).improve(engine.best));
+        engine.sequence.layWhole(engine.best);
+        var written = new WrittenRun(floor, pieces, engine.sequence);
         return new Run(
                 written.placements(),
                 written.unplaced(),
-                Tally.score(engine.sequence.grave, engine.sequence.mild),
+                Tally.score(engine.grave, engine.mild),
                 first,
-                Bounds.of(floor),
+                Bounds.of(whole),
                 allowance.spent(),
                 allowance.stoppedEarly());
     }
 
-    private int[] bestOf(List<int[]> orders) {
-        int[] best = orders.get(0);
-        for (int[] order : orders) {
-            lay(order);
-            if (sequence.grave > grave || (sequence.grave == grave && sequence.mild >= mild)) continue;
-            grave = sequence.grave;
-            mild = sequence.mild;
-            best = order;
-        }
-        return best;
-    }
-
-    private void lay(int[] order) {
-        sequence.clear();
-        sequence.lay(order, order.length);
+    /** Keeps the order where it is better than what was offered before. */
+    private void offer(int[] order) {
+        sequence.layWhole(order);
+        if (sequence.grave > grave || (sequence.grave == grave && sequence.mild >= mild)) return;
+        grave = sequence.grave;
+        mild = sequence.mild;
+        best = order;
     }
 }

@@ -6,7 +6,7 @@ import java.util.Comparator;
  * How good a run is; the lesser is the better, in this order.
  *
  * @param unplaced jobs for which the day had no room
- * @param spoiltMinutes minutes by which first operations start after their latest start, summed
+ * @param spoiltMinutes minutes by which first operations start after their latest start, summed, fixed ones too
  * @param weightedLateness minutes late of each due's last job, times the due's weight, summed
  * @param finish minute at which the last operation ends
  */

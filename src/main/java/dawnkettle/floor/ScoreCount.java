@@ -22,9 +22,18 @@ final class ScoreCount {
     }
 
     private int spoilt() {
-        return placedJobs().stream()
-                .mapToInt(job -> Math.max(0, of(job, 0).start() - job.latestStart()))
+        return run.placements().stream()
+                .filter(placement -> placement.operation() == 0)
+                .mapToInt(placement -> Math.max(0, placement.start() - latestStart(placement.job())))
                 .sum();
+    }
+
+    private int latestStart(String id) {
+        return day.jobs().stream()
+                .filter(job -> job.id().equals(id))
+                .findFirst()
+                .orElseThrow()
+                .latestStart();
     }
 
     private int late() {

@@ -2,7 +2,7 @@ package dawnkettle.floor;
 
 import java.util.Arrays;
 
-/** Jobs laid onto the floor one after another in a given order, with a way back to any depth. */
+/** Pieces of jobs laid onto the floor one after another in a given order, with a way back to any depth. */
 final class Sequence {
     /** More pushing of parents than so many times the jobs is given up; the child is then left out. */
     private static final int PUSHES_PER_JOB = 4;
@@ -11,7 +11,9 @@ final class Sequence {
 
     final Chain chain;
     private final JobRows jobs;
+    private final Pieces pieces;
     private final Tally tally;
+    private final boolean[] banned;
     private final int[] laid;
     private final int[] depthOf;
     private final boolean[] unplaced;
@@ -24,17 +26,22 @@ final class Sequence {
     long grave;
     long mild;
 
-    Sequence(Floor floor) {
+    /** @param floor the floor of the pieces */
+    Sequence(Floor floor, Pieces pieces) {
         chain = new Chain(floor);
         jobs = floor.jobs;
+        this.pieces = pieces;
+        banned = new boolean[jobs.size()];
         tally = new Tally(jobs);
         laid = new int[jobs.size()];
         depthOf = new int[jobs.size()];
         unplaced = new boolean[jobs.size()];
         endNotBefore = new int[jobs.size()];
         Arrays.fill(depthOf, ABSENT);
-        for (int job = 0; job < jobs.size(); job++)
-            if (jobs.isOver(job)) tally.addPlaced(job, startOf(job), endOf(job), true);
+        for (int job = 0; job < jobs.size(); job++) {
+            if (jobs.hasStarted(job)) tally.addBegun(job, startOf(job));
+            if (jobs.isOver(job)) tally.addOver(job, endOf(job));
+        }
     }
 
     /** From now on {@link #lay} gives up as soon as it is sure to be worse than this. */
@@ -69,7 +76,7 @@ final class Sequence {
     /** Lays a job and answers -1, or pushes back a parent and answers its depth, from which to lay again. */
     private int layOne(int job) {
         int released = released(job);
-        boolean placed = released != Minutes.NEVER && chain.place(job, released, endNotBefore[job]);
+        boolean placed = !banned[job] && released != Minutes.NEVER && chain.place(job, released, endNotBefore[job]);
         if (placed && !jobs.hasStarted(job) && waitsTooLong(job)) {
             int again = pushParents(job);
             chain.remove(job);
@@ -79,8 +86,8 @@ final class Sequence {
         unplaced[job] = !placed;
         depthOf[job] = depth;
         laid[depth++] = job;
-        if (placed) tally.addPlaced(job, startOf(job), endOf(job), false);
-        else tally.addUnplaced();
+        if (placed) tally.addPlaced(job, startOf(job), endOf(job));
+        else tally.addUnplaced(pieces.goesOn(job) && unplaced[job - 1]);
         return -1;
     }
 
@@ -151,8 +158,33 @@ final class Sequence {
         return pushes;
     }
 
-    boolean isUnplaced(int job) {
-        return unplaced[job];
+    /** True where some piece of the whole job has no place. */
+    boolean isUnplaced(int whole) {
+        for (int piece = pieces.first(whole); piece <= pieces.last(whole); piece++) if (unplaced[piece]) return true;
+        return false;
+    }
+
+    /** Lays an order so that no job stands in part: what cannot be placed whole is left out, and all is laid anew. */
+    void layWhole(int[] order) {
+        Arrays.fill(banned, false);
+        setLimit(Long.MAX_VALUE, Long.MAX_VALUE);
+        do {
+            clear();
+            lay(order, order.length);
+        } while (banPartlyPlaced());
+        Arrays.fill(banned, false);
+    }
+
+    private boolean banPartlyPlaced() {
+        boolean any = false;
+        for (int whole = 0; whole < pieces.jobs(); whole++) {
+            if (!isUnplaced(whole)) continue;
+            for (int piece = pieces.first(whole); piece <= pieces.last(whole); piece++) {
+                any |= !unplaced[piece] && !jobs.isOver(piece);
+                banned[piece] = true;
+            }
+        }
+        return any;
     }
 
     int startOf(int job) {

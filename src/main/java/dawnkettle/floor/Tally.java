@@ -24,10 +24,24 @@ final class Tally {
         finish[0] = jobs.lastFixedEnd();
     }
 
-    /** Adds a job that stands; {@code atBase} for one that is over before anything is placed. */
-    void addPlaced(int job, int start, int end, boolean atBase) {
-        int to = atBase ? 0 : copyDepth();
-        if (start > jobs.latestStart[job]) grave[to] += start - jobs.latestStart[job];
+    /** Counts in, before anything is placed, when a job began that is under way or over. */
+    void addBegun(int job, int start) {
+        grave[0] += Math.max(0, start - jobs.latestStart[job]);
+    }
+
+    /** Counts in, before anything is placed, when a job ended that is over. */
+    void addOver(int job, int end) {
+        addEnd(job, end, 0);
+    }
+
+    /** Adds a job that now stands. */
+    void addPlaced(int job, int start, int end) {
+        int to = copyDepth();
+        if (!jobs.hasStarted(job)) grave[to] += Math.max(0, start - jobs.latestStart[job]);
+        addEnd(job, end, to);
+    }
+
+    private void addEnd(int job, int end, int to) {
         if (end > finish[to]) finish[to] = end;
         for (int due : jobs.dues[job]) {
             int before = dueEnds[to * dues + due];
@@ -41,8 +55,9 @@ final class Tally {
         return Math.max(0, end - jobs.dueMinute[due]);
     }
 
-    void addUnplaced() {
-        grave[copyDepth()] += 1L << GRAVE_SHIFT;
+    /** Adds a job for which there is no room; {@code known} where another piece of the same job has told so already. */
+    void addUnplaced(boolean known) {
+        grave[copyDepth()] += known ? 0 : 1L << GRAVE_SHIFT;
     }
 
     private int copyDepth() {

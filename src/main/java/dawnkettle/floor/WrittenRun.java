@@ -16,14 +16,20 @@ final class WrittenRun {
     private final List<Placement> placements = new ArrayList<>();
     private final List<String> unplaced = new ArrayList<>();
 
-    WrittenRun(Floor floor, Sequence sequence) {
+    /** @param floor the floor of the pieces */
+    WrittenRun(Floor floor, Pieces pieces, Sequence sequence) {
         this.floor = floor;
         jobs = floor.jobs;
         chain = sequence.chain;
-        for (int job = 0; job < jobs.size(); job++) {
-            if (sequence.isUnplaced(job)) unplaced.add(jobs.all.get(job).id());
-            int until = sequence.isUnplaced(job) ? jobs.open[job] : jobs.first[job + 1];
-            for (int operation = jobs.first[job]; operation < until; operation++) write(job, operation);
+        for (int whole = 0; whole < pieces.jobs(); whole++) {
+            boolean left = sequence.isUnplaced(whole);
+            if (left) unplaced.add(pieces.whole(whole).id());
+            for (int piece = pieces.first(whole); piece <= pieces.last(whole); piece++) {
+                int until = left ? jobs.open[piece] : jobs.first[piece + 1];
+                int shift = pieces.offset(piece) - jobs.first[piece];
+                for (int operation = jobs.first[piece]; operation < until; operation++)
+                    placements.add(placement(pieces.whole(whole), operation, operation + shift));
+            }
         }
         placements.sort(BY_START);
         for (int station = 0; station < chain.benches.length; station++)
@@ -31,20 +37,15 @@ final class WrittenRun {
                 deal(floor.day.stations().get(station));
     }
 
-    private void write(int job, int operation) {
-        placements.add(
-                jobs.isFixed(operation)
-                        ? jobs.fixed[operation]
-                        : new Placement(
-                                jobs.all.get(job).id(),
-                                operation - jobs.first[job],
-                                floor.day
-                                        .stations()
-                                        .get(chain.station[operation])
-                                        .code(),
-                                chain.place[operation],
-                                chain.start[operation],
-                                chain.end[operation]));
+    private Placement placement(Job whole, int operation, int step) {
+        if (jobs.isFixed(operation)) return whole.fixed().get(step);
+        return new Placement(
+                whole.id(),
+                step,
+                floor.day.stations().get(chain.station[operation]).code(),
+                chain.place[operation],
+                chain.start[operation],
+                chain.end[operation]);
     }
 
     /** In order of start a place is always free where never more were taken than there are. */

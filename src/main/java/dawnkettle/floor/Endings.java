@@ -1,0 +1,132 @@
+package dawnkettle.floor;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
+
+/** The earliest minute by which some jobs of a day can all have ended, proved from each stage, the hands and each job alone. */
+final class Endings {
+    private final Floor floor;
+    private final JobRows jobs;
+    private final Heads heads;
+    private final List<Room> rooms = new ArrayList<>();
+    private final List<int[]> stationsOfRoom = new ArrayList<>();
+
+    Endings(Floor floor) {
+        this.floor = floor;
+        jobs = floor.jobs;
+        heads = new Heads(floor.day);
+        var stages = new LinkedHashSet<String>();
+        floor.day.stations().forEach(station -> stages.add(station.stage()));
+        for (String stage : stages) addStage(stage);
+        rooms.add(Room.ofCrew(floor));
+        stationsOfRoom.add(new int[0]);
+    }
+
+    private void addStage(String stage) {
+        int[] stations = floor.stationsOf(stage);
+        long shared = Arrays.stream(stations)
+                .filter(number -> floor.day.stations().get(number).isShared())
+                .count();
+        if (shared != 0 && shared != stations.length) return; // places and grams do not add up
+        rooms.add(Room.ofStage(floor, stage, stations));
+        stationsOfRoom.add(stations);
+    }
+
+    /** The earliest minute by which some jobs can all have ended, and what proves it. */
+    record Ending(int minute, String binding) {
+        Ending orLater(Ending other) {
+            return other.minute > minute ? other : this;
+        }
+    }
+
+    /** What proves most of all. */
+    Ending of(IntPredicate awaited) {
+        Tails tails = tails(awaited);
+        Ending ending = alone(tails);
+        for (int room = 0; room < rooms.size(); room++) ending = ending.orLater(in(room, tails));
+        return ending;
+    }
+
+    /** What proves most among each job alone. */
+    Ending alone(IntPredicate awaited) {
+        return alone(tails(awaited));
+    }
+
+    private Ending alone(Tails tails) {
+        var ending = new Ending(0, "");
+        for (int job = 0; job < jobs.size(); job++)
+            if (tails.ofJob(job) != Tails.NONE) ending = ending.orLater(alone(job, tails));
+        return ending;
+    }
+
+    private Ending alone(int job, Tails tails) {
+        int end = heads.earliestEnd(jobs.last(job)) + tails.ofJob(job);
+        return new Ending(end, jobs.all.get(job).id());
+    }
+
+    /** What one room proves. */
+    Ending in(int room, IntPredicate awaited) {
+        return in(room, tails(awaited));
+    }
+
+    private Ending in(int room, Tails tails) {
+        return new Ending(workload(room, tails).endAtLeast(), rooms.get(room).name);
+    }
+
+    int rooms() {
+        return rooms.size();
+    }
+
+    /** The awaited jobs that want a room, those first that are the longest on their way and take the most of it. */
+    List<Integer> hardestFirst(int room, IntPredicate awaited) {
+        Tails tails = tails(awaited);
+        return IntStream.range(0, jobs.size())
+                .filter(job -> awaited.test(job) && hardness(room, job, tails) > 0)
+                .boxed()
+                .sorted(Comparator.comparingLong((Integer job) -> -hardness(room, job, tails)))
+                .toList();
+    }
+
+    private long hardness(int room, int job, Tails tails) {
+        long hardest = 0;
+        for (int operation = jobs.open[job]; operation <= jobs.last(job); operation++) {
+            long work = units(room, operation) * floor.minutes[operation];
+            int way = heads.earliestStart(operation) + tails.ofOperation(job, operation);
+            if (work > 0) hardest = Math.max(hardest, way + work);
+        }
+        return hardest;
+    }
+
+    private Tails tails(IntPredicate awaited) {
+        return new Tails(floor, job -> awaited.test(job) && heads.canBePlaced(job));
+    }
+
+    private Workload workload(int room, Tails tails) {
+        var workload = new Workload(rooms.get(room));
+        for (int job = 0; job < jobs.size(); job++) {
+            if (tails.ofJob(job) == Tails.NONE) continue;
+            for (int operation = jobs.open[job]; operation <= jobs.last(job); operation++) {
+                long units = units(room, operation);
+                if (units > 0 && floor.minutes[operation] > 0)
+                    workload.add(new Workload.Want(
+                            heads.earliestStart(operation),
+                            floor.minutes[operation],
+                            units,
+                            tails.ofOperation(job, operation),
+                            floor.family[operation]));
+            }
+        }
+        return workload;
+    }
+
+    private long units(int room, int operation) {
+        int[] stations = stationsOfRoom.get(room);
+        if (stations.length == 0) return floor.hands[operation];
+        return Arrays.equals(stations, floor.stations[operation]) ? floor.unitsAt(operation, stations[0]) : 0;
+    }
+}

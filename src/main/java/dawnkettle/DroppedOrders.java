@@ -1,5 +1,6 @@
 package dawnkettle;
 
+import dawnkettle.book.Conflict;
 import dawnkettle.book.OrderBook;
 import dawnkettle.intake.DropFolder;
 import dawnkettle.intake.Dropped;
@@ -44,7 +45,12 @@ final class DroppedOrders implements OrderSource {
         @Override
         public Contents read(Shop shop, OrderBook book, Instant now) {
             reading = dropped.read(shop, book, now);
-            return new Contents(reading.lines(), reading.amendments(), reading.problems(), reading.isRefused());
+            return new Contents(
+                    reading.lines(),
+                    reading.amendments(),
+                    reading.conflicts().stream().map(Conflict::other).toList(),
+                    reading.problems(),
+                    reading.isRefused());
         }
 
         @Override

@@ -5,6 +5,7 @@ import dawnkettle.measure.Celsius;
 import dawnkettle.night.Night;
 import dawnkettle.night.Office;
 import dawnkettle.night.ReportWeek;
+import dawnkettle.night.Step;
 import dawnkettle.night.Thermometer;
 import dawnkettle.night.Timetable;
 import dawnkettle.plan.DayPlan;
@@ -98,7 +99,7 @@ final class Rehearse implements Callable<Integer> {
                 conf, new Wiring.Stage(confFolder, files.root(), ledger, clock, tale, thermometer(conf)));
         long started = System.nanoTime();
         Instant end = timetable.at(day, conf.night().times().summary());
-        Night night = new Night(office);
+        Night night = new Night(office, slot -> slot.businessDate().equals(day) && slot.step() != Step.COSTS);
         night.tick();
         for (Optional<Instant> wake = night.nextWake();
                 wake.filter(next -> !next.isAfter(end)).isPresent();

@@ -11,18 +11,28 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** The night: asked again and again, it does what the ledger says is due and not done. */
 public final class Night {
     private static final Duration LONGEST_WAIT = Duration.ofMinutes(30);
+    private static final StepKey FIRST_START = StepKey.of("first start", LocalDate.EPOCH);
 
     private final Office office;
     private final Map<Step, Work> work = new EnumMap<>(Step.class);
     private final PrintLabels labels;
+    private final Predicate<Timetable.Slot> mine;
 
+    /** All that falls due from the ledger's first day on. */
     public Night(Office office) {
+        this(office, isAfterFirstStart(office));
+    }
+
+    /** @param mine which slots it cares for */
+    public Night(Office office, Predicate<Timetable.Slot> mine) {
         this.office = office;
+        this.mine = mine;
         this.labels = new PrintLabels(office);
         SheetEffects effects = new SheetEffects(office);
         PlanTomorrow planning = new PlanTomorrow(office);
@@ -42,16 +52,29 @@ public final class Night {
     public void tick() {
         new TakeOrders(office).run();
         Instant now = office.now();
-        for (Timetable.Slot slot : office.timetable().around(now))
-            if (!slot.due().isAfter(now)) run(slot);
+        for (Timetable.Slot slot : slots(now)) if (!slot.due().isAfter(now)) run(slot);
+    }
+
+    private List<Timetable.Slot> slots(Instant now) {
+        return office.timetable().around(now).stream().filter(mine).toList();
+    }
+
+    /** Nothing is due of days whose book closed before the ledger was there; its first start is noted in it. */
+    private static Predicate<Timetable.Slot> isAfterFirstStart(Office office) {
+        office.ledger().steps().due(FIRST_START, office.now(), office.now());
+        Instant first = office.ledger().steps().find(FIRST_START).orElseThrow().dueAt();
+        Timetable timetable = office.timetable();
+        return slot -> slot.step() == Step.COSTS
+                ? !slot.due().isBefore(first)
+                : !timetable.close(slot.businessDate()).isBefore(first);
     }
 
     /** When there is next something to do after now. */
     public Optional<Instant> nextWake() {
         Instant now = office.now();
         Stream<Instant> slots =
-                office.timetable().around(now).stream().map(Timetable.Slot::due).filter(due -> due.isAfter(now));
-        Stream<Instant> runs = office.timetable().around(now).stream()
+                slots(now).stream().map(Timetable.Slot::due).filter(due -> due.isAfter(now));
+        Stream<Instant> runs = slots(now).stream()
                 .filter(slot -> slot.step() == Step.LABELS)
                 .flatMap(slot -> office.plan(slot.businessDate()).stream())
                 .flatMap(plan -> labels.open(plan).stream())
@@ -79,8 +102,13 @@ public final class Night {
     /** A failed step is tried again after 1, 2, 4 … minutes, at most half an hour. */
     private static boolean isWaiting(StepRow row, Instant now) {
         if (row.state() != StepRow.State.FAILED) return false;
-        Duration wait = Duration.ofMinutes(1L << Math.min(row.attempts() - 1, 5));
-        return now.isBefore(row.changedAt().plus(wait.compareTo(LONGEST_WAIT) < 0 ? wait : LONGEST_WAIT));
+        return now.isBefore(row.changedAt().plus(wait(row.attempts())));
+    }
+
+    /** How long a thing that failed so often rests before it is tried again. */
+    static Duration wait(int attempts) {
+        Duration wait = Duration.ofMinutes(1L << Math.max(0, Math.min(attempts - 1, 5)));
+        return wait.compareTo(LONGEST_WAIT) < 0 ? wait : LONGEST_WAIT;
     }
 
     /** The boundary around each step: what goes wrong in it is written down and stops nothing else. */

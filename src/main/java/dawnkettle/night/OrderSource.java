@@ -26,9 +26,19 @@ public interface OrderSource {
         void acknowledge(Contents contents);
     }
 
-    /** What a parcel holds. */
-    record Contents(List<OrderLine> lines, List<Amendment> amendments, List<Problem> problems, boolean refused) {
+    /**
+     * What a parcel holds.
+     *
+     * @param conflicting lines that the book has with other content; kept so that somebody asks
+     */
+    record Contents(
+            List<OrderLine> lines,
+            List<Amendment> amendments,
+            List<OrderLine> conflicting,
+            List<Problem> problems,
+            boolean refused) {
         public Contents {
+            conflicting = List.copyOf(conflicting);
             lines = List.copyOf(lines);
             amendments = List.copyOf(amendments);
             problems = List.copyOf(problems);

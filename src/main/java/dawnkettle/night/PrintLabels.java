@@ -91,8 +91,17 @@ final class PrintLabels {
                 office.tell("no dated label is printed: " + doubt.get());
                 return;
             }
-            print(plan, due.label());
+            if (!isResting(due.label())) print(plan, due.label());
         }
+    }
+
+    private boolean isResting(PlannedLabel label) {
+        return office.ledger()
+                .effects()
+                .find(key(label))
+                .filter(effect -> effect.state() == Effect.State.FAILED)
+                .filter(effect -> office.now().isBefore(effect.changedAt().plus(Night.wait(effect.attempts()))))
+                .isPresent();
     }
 
     private void print(DayPlan plan, PlannedLabel label) {

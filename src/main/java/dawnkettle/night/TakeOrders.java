@@ -21,16 +21,20 @@ final class TakeOrders {
     }
 
     private void take(OrderSource.Parcel parcel) {
-        OrderSource.Contents contents = parcel.read(office.shop(), office.book(), office.now());
-        if (!contents.refused()) office.ledger().inTransaction(() -> keep(parcel, contents));
+        OrderSource.Contents contents = office.ledger().inTransaction(() -> readAndKeep(parcel));
         parcel.acknowledge(contents);
         office.tell(sentence(parcel, contents));
     }
 
-    private void keep(OrderSource.Parcel parcel, OrderSource.Contents contents) {
+    /** Reads against the book as it is in this transaction, so that a command that writes beside us is seen. */
+    private OrderSource.Contents readAndKeep(OrderSource.Parcel parcel) {
+        OrderSource.Contents contents = parcel.read(office.shop(), office.book(), office.now());
+        office.ledger().orders().add(contents.conflicting());
+        if (contents.refused()) return contents;
         boolean isNew = office.ledger().orders().takeFile(parcel.sha256(), parcel.name(), office.now());
         office.ledger().orders().add(contents.lines());
         if (isNew) office.ledger().orders().amend(contents.amendments());
+        return contents;
     }
 
     private static String sentence(OrderSource.Parcel parcel, OrderSource.Contents contents) {

@@ -58,9 +58,6 @@ final class Remarks {
         if (tub.latest - tub.ready < SoakLaw.NARROWEST_WINDOW_MINUTES)
             warnings.add(code + " is ready at " + time(tub.ready) + " and over-soaked at " + time(tub.latest)
                     + ": less than two hours. Look at it early.");
-        if (tub.water.compareTo(evening.soakRoom().temperatures().tap()) > 0)
-            warnings.add(
-                    code + " is filled with water of " + tub.water + ", warmer than the tap, to be ready in time.");
         if (tub.beanLots.size() > 1)
             warnings.add(code + " holds " + tub.beanLots.size() + " lots of beans; its batches carry all of them.");
         outcomeChecks(tub, outcome, warnings);

@@ -57,7 +57,7 @@ record Desk(Shop shop, SheetStyle style) {
 
     Masthead plain(String title, LocalDate day, Instant madeAt) {
         String facts = say(Word.FACTS_PLAIN, shop.house().name(), dates().dayAndTime(madeAt));
-        return new Masthead("", title, dates().full(day), "", facts, "", List.of());
+        return new Masthead("", new Masthead.Name(title, dates().full(day), "", facts), "", List.of());
     }
 
     /** Which sheet is being written, on what paper. */

@@ -6,15 +6,19 @@ import java.util.List;
  * What stands at the head and foot of every page of a sheet.
  *
  * @param first the very first line, as which fallback sheet to destroy; may be empty
- * @param title what the sheet is
- * @param date for which day, in letters
- * @param revision which revision and what it replaces; may be empty
- * @param facts shop, when it was planned
  * @param banner how much of the plan could be had, white on black; empty for a full plan
  * @param foot cautions that belong to every page
  */
-record Masthead(
-        String first, String title, String date, String revision, String facts, String banner, List<String> foot) {
+record Masthead(String first, Name name, String banner, List<String> foot) {
+    /**
+     * Which sheet this is.
+     *
+     * @param date for which day, in letters
+     * @param revision which revision and what it replaces; may be empty
+     * @param facts shop, when it was planned
+     */
+    record Name(String title, String date, String revision, String facts) {}
+
     private static final Lettering FIRST = Lettering.plain(10);
     private static final Lettering TITLE = Lettering.bold(21);
     private static final Lettering DATE = Lettering.bold(15).aligned(Lettering.Align.RIGHT);
@@ -30,16 +34,24 @@ record Masthead(
         foot = List.copyOf(foot);
     }
 
+    String title() {
+        return name.title();
+    }
+
+    String date() {
+        return name.date();
+    }
+
     Masthead withBanner(String other) {
-        return new Masthead(first, title, date, revision, facts, other, foot);
+        return new Masthead(first, name, other, foot);
     }
 
     Masthead withFirst(String other) {
-        return new Masthead(other, title, date, revision, facts, banner, foot);
+        return new Masthead(other, name, banner, foot);
     }
 
     Masthead withFoot(List<String> other) {
-        return new Masthead(first, title, date, revision, facts, banner, other);
+        return new Masthead(first, name, banner, other);
     }
 
     /** From the top margin to where the page's own content begins. */
@@ -61,13 +73,13 @@ record Masthead(
     double draw(Canvas canvas, Frame frame, String pageOf) {
         double y = frame.y();
         if (!first.isBlank()) y = canvas.lines(at(frame, y), FIRST, first);
-        double dateWidth = canvas.typeface().widthMm(date, DATE) + 3;
-        double below = canvas.lines(new Frame(frame.x(), y, frame.width() - dateWidth, 0), TITLE, title);
-        canvas.text(frame.right(), y + TITLE.riseMm(), DATE, date);
+        double dateWidth = canvas.typeface().widthMm(name.date(), DATE) + 3;
+        double below = canvas.lines(new Frame(frame.x(), y, frame.width() - dateWidth, 0), TITLE, name.title());
+        canvas.text(frame.right(), y + TITLE.riseMm(), DATE, name.date());
         y = below;
-        if (!revision.isBlank()) y = canvas.lines(at(frame, y), REVISION, revision);
+        if (!name.revision().isBlank()) y = canvas.lines(at(frame, y), REVISION, name.revision());
         canvas.text(frame.right(), y + FACTS.riseMm(), FACTS.aligned(Lettering.Align.RIGHT), pageOf);
-        y = canvas.lines(new Frame(frame.x(), y, frame.width() - PAGE_MM, 0), FACTS, facts) + 0.8;
+        y = canvas.lines(new Frame(frame.x(), y, frame.width() - PAGE_MM, 0), FACTS, name.facts()) + 0.8;
         if (!banner.isBlank()) y = bar(canvas, at(frame, y));
         canvas.across(frame.x(), frame.right(), y, 0.7);
         return y + GAP_MM;

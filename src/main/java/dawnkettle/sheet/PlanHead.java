@@ -12,12 +12,14 @@ final class PlanHead {
     static Masthead of(DayPlan plan, Desk desk, String title, Word... foot) {
         Heading heading = plan.heading();
         String shop = desk.shop().house().name();
-        return new Masthead(
-                desk.say(Word.DESTROY_FALLBACK, FallbackSheet.number(heading.productionDate())),
+        Masthead.Name name = new Masthead.Name(
                 title,
                 desk.dates().full(heading.productionDate()),
                 replaces(heading, desk),
-                desk.say(Word.FACTS, shop, desk.dates().dayAndTime(heading.computedAt())),
+                desk.say(Word.FACTS, shop, desk.dates().dayAndTime(heading.computedAt())));
+        return new Masthead(
+                desk.say(Word.DESTROY_FALLBACK, FallbackSheet.number(heading.productionDate())),
+                name,
                 banner(heading.mode(), desk),
                 foot(desk, foot));
     }

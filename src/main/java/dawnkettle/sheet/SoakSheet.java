@@ -142,7 +142,7 @@ public final class SoakSheet {
                 Cell.text(tub.tub(), Lettering.bold(15)),
                 Cell.text(dates.time(tub.fillAt()), Lettering.bold(points)),
                 desk.measures().figure(tub.beans(), Lettering.bold(points)),
-                pair(notes.sacks(tub), lots(tub)),
+                Cell.stack(Cell.Phrase.bold(10.5, notes.sacks(tub)), Cell.Phrase.plain(9.5, lots(tub))),
                 pair(
                         desk.measures().water(tub.water()),
                         desk.say(Word.SOAK_WATER_AT, desk.measures().temperature(tub.waterTemperature()))),

@@ -4,56 +4,52 @@ import dawnkettle.measure.Mass;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
 
 /** Who gets less when not all can be made: the higher priority first, then fair shares among equals. */
 final class FairShares {
     private FairShares() {}
 
-    /** Declines packs of {@code lines} so that what stays open fits into {@code room}. */
-    static void cut(List<OpenLine> lines, Mass room, String why) {
+    /** Packs that each of {@code lines} may have of {@code room}; together they fit into it. */
+    static Map<OpenLine, Integer> of(List<OpenLine> lines, Mass room) {
         TreeMap<Integer, List<OpenLine>> byPriority = new TreeMap<>();
         for (OpenLine line : lines)
             byPriority.computeIfAbsent(line.priority, key -> new ArrayList<>()).add(line);
+        Map<OpenLine, Integer> shares = new HashMap<>();
         Mass left = room;
         for (List<OpenLine> equals : byPriority.values()) {
-            Mass wanted = wanted(equals);
-            if (wanted.compareTo(left) > 0) share(equals, left, wanted, why);
-            left = left.minusOrZero(wanted(equals));
+            Mass wanted = Mass.sum(equals.stream()
+                    .map(line -> line.product.net().times(line.open()))
+                    .toList());
+            if (wanted.compareTo(left) > 0) share(equals, left, wanted, shares);
+            else equals.forEach(line -> shares.put(line, line.open()));
+            for (OpenLine line : equals) left = left.minusOrZero(line.product.net().times(shares.get(line)));
         }
-    }
-
-    private static Mass wanted(List<OpenLine> lines) {
-        return Mass.sum(lines.stream()
-                .map(line -> line.product.net().times(line.open()))
-                .toList());
+        return shares;
     }
 
     /** Everybody gets the same share in whole packs; the packs that are over go to those cut most, one each. */
-    private static void share(List<OpenLine> lines, Mass room, Mass wanted, String why) {
-        Mass given = Mass.ZERO;
-        List<OpenLine> order = new ArrayList<>(lines);
-        List<Integer> keep = new ArrayList<>();
-        for (OpenLine line : order) {
+    private static void share(List<OpenLine> lines, Mass room, Mass wanted, Map<OpenLine, Integer> shares) {
+        Mass left = room;
+        for (OpenLine line : lines) {
             int packs = BigInteger.valueOf(line.open())
                     .multiply(BigInteger.valueOf(room.milligrams()))
-                    .divide(BigInteger.valueOf(Math.max(1, wanted.milligrams())))
+                    .divide(BigInteger.valueOf(wanted.milligrams()))
                     .intValueExact();
-            keep.add(packs);
-            given = given.plus(line.product.net().times(packs));
+            shares.put(line, packs);
+            left = left.minusOrZero(line.product.net().times(packs));
         }
-        Mass left = room.minusOrZero(given);
-        List<Integer> mostCut = new ArrayList<>();
-        for (int i = 0; i < order.size(); i++) mostCut.add(i);
-        mostCut.sort(Comparator.comparingInt(i -> keep.get(i) - order.get(i).open()));
-        for (int i : mostCut) {
-            Mass pack = order.get(i).product.net();
-            if (keep.get(i) < order.get(i).open() && pack.compareTo(left) <= 0) {
-                keep.set(i, keep.get(i) + 1);
+        List<OpenLine> mostCut = new ArrayList<>(lines);
+        mostCut.sort(Comparator.comparingInt(line -> shares.get(line) - line.open()));
+        for (OpenLine line : mostCut) {
+            Mass pack = line.product.net();
+            if (shares.get(line) < line.open() && pack.compareTo(left) <= 0) {
+                shares.merge(line, 1, Integer::sum);
                 left = left.minus(pack);
             }
         }
-        for (int i = 0; i < order.size(); i++) order.get(i).decline(order.get(i).open() - keep.get(i), why);
     }
 }

@@ -5,6 +5,7 @@ import dawnkettle.shop.Product;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Fills the batches of one recipe: what other batches are made of first, then the lines of the book, then stock. */
@@ -38,38 +39,39 @@ final class Filler {
         return wanted;
     }
 
-    /** Gives the lines their packs, those due first from the first batches; declines what there is no room for. */
+    /**
+     * Gives the lines their packs, those due first from the first batches, each at first no more than its fair share;
+     * declines what there is no room for.
+     */
     void serve(List<OpenLine> lines, String whyShort) {
-        FairShares.cut(lines, roomFor(lines), whyShort);
-        for (OpenLine line : lines.stream().sorted(FIRST_DUE).toList()) serve(line);
+        Map<OpenLine, Integer> shares =
+                FairShares.of(lines, Mass.sum(brews.stream().map(Brew::room).toList()));
+        for (OpenLine line : lines.stream().sorted(FIRST_DUE).toList()) serve(line, shares.get(line));
+        serveWhatFits(lines);
         for (OpenLine line : lines) line.decline(line.open(), whyShort);
     }
 
     /** Gives the lines what there is room for, and declines nothing. */
     void serveWhatFits(List<OpenLine> lines) {
-        for (OpenLine line : lines.stream().sorted(FIRST_SERVED).toList()) serve(line);
+        for (OpenLine line : lines.stream().sorted(FIRST_SERVED).toList()) serve(line, line.open());
     }
 
-    private Mass roomFor(List<OpenLine> lines) {
-        return lines.isEmpty()
-                ? Mass.ZERO
-                : Mass.sum(brews.stream().map(Brew::room).toList());
+    private void serve(OpenLine line, int packs) {
+        Mass whole = line.product.net().times(packs);
+        Optional<Brew> one = brews.stream()
+                .filter(brew -> brew.room().compareTo(whole) >= 0)
+                .findFirst();
+        int left = packs;
+        if (one.isPresent()) give(one.get(), line, left);
+        else for (Brew brew : brews) left -= give(brew, line, left);
     }
 
-    private void serve(OpenLine line) {
-        Mass whole = line.product.net().times(line.open());
-        Optional<Brew> one =
-                brews.stream().filter(brew -> brew.room().compareTo(whole) >= 0).findFirst();
-        if (one.isPresent()) give(one.get(), line);
-        else for (Brew brew : brews) give(brew, line);
-    }
-
-    private static void give(Brew brew, OpenLine line) {
-        if (line.open() == 0) return;
-        int packs = brew.fill(line.product, line.open());
-        if (packs == 0) return;
+    private static int give(Brew brew, OpenLine line, int wanted) {
+        int packs = wanted == 0 ? 0 : brew.fill(line.product, wanted);
+        if (packs == 0) return 0;
         line.gifts.add(new OpenLine.Gift(Optional.empty(), Optional.of(brew), packs));
         if (!line.due.isEmpty()) brew.dues.add(line.due);
+        return packs;
     }
 
     /** Packs what is left into the product that keeps longest (of these the smallest pack), to lie in stock. */

@@ -93,6 +93,7 @@ final class OpenLine {
     }
 
     void refuse(int packs, String why) {
+        if (packs <= 0) return;
         decline(packs, why);
         refused += packs;
     }

@@ -59,8 +59,7 @@ final class Revision {
             rebuild(lost);
             giveAsBefore(wants);
             reuse(wants);
-            for (OpenLine line : wants.lines)
-                if (line.line.isEmpty()) line.refuse("no batch is added for what may still come");
+            wants.lines.forEach(this::keepDeclined);
             List<Brew> more = new Batches(shop, wants, limits()).make();
             Attempt.Outcome outcome = run(wants, more);
             Set<String> failed = new LinkedHashSet<>();
@@ -132,6 +131,16 @@ final class Revision {
         if (given == 0) return;
         line.gifts.add(new OpenLine.Gift(java.util.Optional.empty(), java.util.Optional.of(brew), given));
         if (!line.due.isEmpty()) brew.dues.add(line.due);
+    }
+
+    /** No batch is added for what may still come, nor for what the plan before had no room for already. */
+    private void keepDeclined(OpenLine line) {
+        if (line.line.isEmpty()) line.refuse("no batch is added for what may still come");
+        else
+            before.orders().stream()
+                    .filter(order -> order.line().order().equals(line.line.get().order())
+                            && order.line().line() == line.line.get().line())
+                    .forEach(order -> line.refuse(Math.min(line.open(), order.declinedPacks()), order.reason()));
     }
 
     /** What is free in batches whose packing lies ahead and whose labels are not printed may become another product. */

@@ -289,6 +289,7 @@ final class SampleDay {
             Instant fill = at(DATE.minusDays(1), 16, 10).plusSeconds(soaks.size() * 1_500L);
             soaks.add(new PlannedSoak(
                     tub,
+                    "yellow",
                     mass,
                     soaks.size() == 1 ? List.of("SB-1187", "SB-1203") : List.of("SB-1187"),
                     mass.times(3),

@@ -16,6 +16,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
 /** Reads {@code stations.toml}: the workroom, its people and its tubs. */
 final class ReadStations {
@@ -46,7 +47,7 @@ final class ReadStations {
     }
 
     /** Reads every section; one with a problem gives nothing. */
-    static <T> List<T> each(List<Section> sections, java.util.function.Function<Section, T> reader) {
+    static <T> List<T> each(List<Section> sections, Function<Section, T> reader) {
         List<T> read = new ArrayList<>();
         for (Section section : sections) {
             int before = section.problems().count();

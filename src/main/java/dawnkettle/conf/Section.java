@@ -2,6 +2,8 @@ package dawnkettle.conf;
 
 import dawnkettle.book.Nearest;
 import dawnkettle.trouble.Place;
+import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -141,7 +143,7 @@ final class Section {
     }
 
     private static Written.Kind kindOf(Object value) {
-        if (value instanceof String || value instanceof java.time.LocalTime || value instanceof java.time.LocalDate)
+        if (value instanceof String || value instanceof LocalTime || value instanceof LocalDate)
             return Written.Kind.TEXT;
         if (value instanceof Long || value instanceof Double) return Written.Kind.NUMBER;
         return value instanceof Boolean ? Written.Kind.TRUTH : Written.Kind.OTHER;

@@ -10,12 +10,14 @@ import dawnkettle.book.OrderBook;
 import dawnkettle.book.OrderLine;
 import dawnkettle.book.OrderNumber;
 import dawnkettle.floor.Budget;
+import dawnkettle.measure.Celsius;
 import dawnkettle.measure.Mass;
 import dawnkettle.plan.Cooling;
 import dawnkettle.plan.DayPlan;
 import dawnkettle.plan.Evening;
 import dawnkettle.plan.PlanDay;
 import dawnkettle.plan.PlannedRoute;
+import dawnkettle.plan.SoakCall;
 import dawnkettle.plan.Temperatures;
 import dawnkettle.shop.BlockSize;
 import dawnkettle.shop.Customer;
@@ -153,8 +155,8 @@ class MillraceTest {
     }
 
     private DayPlan plan(LocalDate day, int roomTenths) throws IOException {
-        var temperatures = new Temperatures(
-                dawnkettle.measure.Celsius.tenths(roomTenths), shop.climate().tap(day.getMonth()), "test");
+        var temperatures =
+                new Temperatures(Celsius.tenths(roomTenths), shop.climate().tap(day.getMonth()), "test");
         LocalDate eve = shop.calendar().previous(day);
         Instant called = at(eve, millrace.night().times().soakCall());
         Instant closed = at(eve, millrace.night().times().close());
@@ -162,8 +164,7 @@ class MillraceTest {
         return PlanDay.of(shop, evening(day, closed, temperatures, Optional.of(call)));
     }
 
-    private Evening evening(
-            LocalDate day, Instant now, Temperatures temperatures, Optional<dawnkettle.plan.SoakCall> call)
+    private Evening evening(LocalDate day, Instant now, Temperatures temperatures, Optional<SoakCall> call)
             throws IOException {
         return new Evening(
                 book().close(day, now),

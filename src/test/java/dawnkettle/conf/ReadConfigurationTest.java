@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -191,7 +192,6 @@ class ReadConfigurationTest {
 
         assertThat(shop.problems())
                 .hasSizeGreaterThan(4)
-                .noneMatch(said ->
-                        said.toLowerCase(java.util.Locale.ROOT).matches(".*(wickerby|osterfell|deli|grocery).*"));
+                .noneMatch(said -> said.toLowerCase(Locale.ROOT).matches(".*(wickerby|osterfell|deli|grocery).*"));
     }
 }

@@ -82,6 +82,23 @@ class RunEngineTest {
     }
 
     @Test
+    void what_is_left_of_a_job_under_way_starts_no_earlier_than_its_release() {
+        var fixed = List.of(new Placement("B1", 0, "grinder", 0, 0, 10));
+        var steps = List.of(grind(), cook(Operation.ANY_WAIT));
+        var underWay = new Job("B1", "", 70, 99, steps, List.of(), List.of(), fixed);
+        Run run = RunEngine.run(floor(List.of(underWay), 100), new Budget(50, 1, NO_GUARD));
+        assertThat(run.placements()).containsExactly(fixed.get(0), new Placement("B1", 1, "cooker", 0, 70, 85));
+        var near = new Job("B1", "", 70, 99, List.of(grind(), cook(75)), List.of(), List.of(), fixed);
+        assertThat(RunEngine.run(floor(List.of(near), 100), new Budget(50, 1, NO_GUARD))
+                        .placements())
+                .isEqualTo(run.placements());
+        var hot = new Job("B1", "", 70, 99, List.of(grind(), cook(40)), List.of(), List.of(), fixed);
+        Run tooLate = RunEngine.run(floor(List.of(hot), 100), new Budget(50, 1, NO_GUARD));
+        assertThat(tooLate.unplaced()).containsExactly("B1");
+        assertThat(tooLate.placements()).isEqualTo(fixed);
+    }
+
+    @Test
     void a_job_without_room_is_named_together_with_its_children() {
         var child = new Job("P1", "", 0, 99, List.of(grind()), List.of(new Job.After("B1", 99)), List.of(), List.of());
         Run run = RunEngine.run(floor(List.of(child, job("B1", 5), job("B2", 60)), 50), new Budget(50, 1, NO_GUARD));

@@ -40,8 +40,11 @@ final class Insertion {
         mild = sequence.mild;
     }
 
-    /** The order with the pieces, which stay together, at the best position after their parents; null where the allowance ended. */
-    int[] putBack(int[] order, int[] block) {
+    /**
+     * The order with the pieces, which stay together, at the best position after their parents, at most so far from
+     * where they stood; null where the allowance ended.
+     */
+    int[] putBack(int[] order, int[] block, int around, int reach) {
         for (int at = 0; at < order.length; at++) positionOf[order[at]] = at;
         int from = 0;
         int to = order.length;
@@ -49,6 +52,8 @@ final class Insertion {
             if (isIn(order, ancestor)) from = Math.max(from, positionOf[ancestor] + 1);
         for (int child : lineage.descendants(block[block.length - 1]))
             if (isIn(order, child)) to = Math.min(to, positionOf[child]);
+        from = Math.max(from, Math.min(to, around - reach));
+        to = Math.min(to, Math.max(from, around + reach));
         int best = bestPosition(order, block, from, to);
         return best < 0 ? null : with(order, block, best);
     }
@@ -62,11 +67,12 @@ final class Insertion {
         grave = Long.MAX_VALUE;
         mild = Long.MAX_VALUE;
         sequence.setLimit(grave, mild);
-        sequence.clear();
         int step = to - from < ALL_POSITIONS ? 1 : (to - from) / SAMPLED_POSITIONS;
+        int first = from + random.nextInt(step);
+        sequence.restart(order, first);
         int best = from;
         int[] trial = new int[order.length + block.length];
-        for (int at = from + random.nextInt(step); at <= to; at += step) {
+        for (int at = first; at <= to; at += step) {
             if (at > from && at < to && isSkipped(order, block, at)) continue;
             if (!sequence.lay(order, at)) break;
             if (!allowance.spend()) return -1;

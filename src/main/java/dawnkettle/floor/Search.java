@@ -15,11 +15,23 @@ final class Search {
     /** One round in so many moves single pieces, the others whole jobs; measured on drawn days, 3 did best. */
     private static final int PIECE_ROUND = 3;
 
+    /** From so many pieces on most rounds stay near: all positions would take too much of the allowance. */
+    private static final int LONG_ORDER = 100;
+    /** In a long order half of the rounds take out what stands at most so far from each other. */
+    private static final int NEAR = 8;
+    /** In a long order so many of a hundred pieces go back at most this far from where they stood. */
+    private static final int REACH = 12;
+
+    private static final int REACH_PERCENT = 85;
+
+    private static final int ANYWHERE = -1;
+
     private final Pieces pieces;
     private final Lineage lineage;
     private final Insertion insertion;
     private final SplittableRandom random;
     private int[] trial;
+    private int centre;
 
     Search(Floor floor, Pieces pieces, Allowance allowance, long seed) {
         this.pieces = pieces;
@@ -59,38 +71,52 @@ final class Search {
     private boolean rebuild(int[] order) {
         trial = order;
         boolean single = random.nextInt(PIECE_ROUND) == 0;
-        int[][] out = new int[TAKEN_OUT][];
-        for (int number = 0; number < TAKEN_OUT; number++) out[number] = single ? takePiece() : takeJob();
+        centre = isLong(order) && random.nextBoolean() ? random.nextInt(order.length) : ANYWHERE;
+        int[][] out = new int[Math.min(TAKEN_OUT, order.length - 1)][];
+        for (int number = 0; number < out.length; number++) out[number] = take(single);
         Arrays.sort(out, (one, other) -> Integer.compare(rank(one), rank(other)));
         for (int[] block : out) {
             if (block.length == 0) continue;
-            trial = insertion.putBack(trial, block);
+            int around = indexOf(order, block[0]);
+            int reach = isLong(order) && random.nextInt(100) < REACH_PERCENT ? REACH : order.length;
+            trial = insertion.putBack(trial, block, around, reach);
             if (trial == null) return false;
         }
         return true;
+    }
+
+    private static boolean isLong(int[] order) {
+        return order.length > LONG_ORDER;
     }
 
     private int rank(int[] block) {
         return block.length == 0 ? 0 : lineage.rank(block[0]);
     }
 
-    private int[] takePiece() {
+    /** A piece, or all open pieces of a job; nothing where only one is left. */
+    private int[] take(boolean single) {
         if (trial.length < 2) return new int[0];
-        int[] block = {trial[random.nextInt(trial.length)]};
+        int piece = trial[pick()];
+        int[] block = single ? new int[] {piece} : pieces.inOrderOf(pieces.jobOf(piece));
         takeOut(block);
         return block;
     }
 
-    private int[] takeJob() {
-        if (trial.length < 2) return new int[0];
-        int[] block = pieces.inOrderOf(pieces.jobOf(trial[random.nextInt(trial.length)]));
-        takeOut(block);
-        return block;
+    private int pick() {
+        if (centre == ANYWHERE) return random.nextInt(trial.length);
+        int at = centre - NEAR + random.nextInt(2 * NEAR);
+        return Math.max(0, Math.min(trial.length - 1, at));
     }
 
     private void takeOut(int[] block) {
         trial = Arrays.stream(trial)
                 .filter(piece -> Arrays.stream(block).noneMatch(out -> out == piece))
                 .toArray();
+    }
+
+    private static int indexOf(int[] order, int piece) {
+        int at = 0;
+        while (order[at] != piece) at++;
+        return at;
     }
 }

@@ -56,6 +56,14 @@ final class Sequence {
         pushes = 0;
     }
 
+    /** As {@link #clear}, but what is laid already of the order's first {@code most} pieces stays. */
+    void restart(int[] order, int most) {
+        int same = 0;
+        while (same < Math.min(depth, most) && laid[same] == order[same]) same++;
+        if (pushes > 0) clear();
+        else backTo(same);
+    }
+
     /** Lays the jobs of the order from the depth reached on; false where it gave up. Sets {@link #grave} and {@link #mild}. */
     boolean lay(int[] order, int length) {
         while (depth < length) {

@@ -94,6 +94,7 @@ final class Tally {
 
     /** A smooth cost: how much worse a plan is, for the search to weigh. */
     static double cost(long grave, long mild) {
+        if (grave == Long.MAX_VALUE) return Double.POSITIVE_INFINITY; // nothing could be laid at all
         Score score = score(grave, mild);
         return score.unplaced() * 20_000.0
                 + score.spoiltMinutes() * 50.0

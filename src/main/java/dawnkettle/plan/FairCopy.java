@@ -148,7 +148,7 @@ final class FairCopy {
         List<PlannedSoak> soaks = new ArrayList<>();
         for (TubDraft tub : outcome.tubs()) {
             List<Brew> brews = tub.brews.stream()
-                    .sorted(Comparator.comparingInt(outcome::start))
+                    .sorted(Comparator.comparingInt(outcome::start).thenComparing(names::id))
                     .toList();
             int first = brews.stream().mapToInt(outcome::start).min().orElse(tub.ready);
             soaks.add(lots.planned(tub, clock, brews.stream().map(names::id).toList(), first));

@@ -289,6 +289,7 @@ final class SampleDay {
             Instant fill = at(DATE.minusDays(1), 16, 10).plusSeconds(soaks.size() * 1_500L);
             soaks.add(new PlannedSoak(
                     tub,
+                    "yellow",
                     mass,
                     soaks.size() == 1 ? List.of("SB-1187", "SB-1203") : List.of("SB-1187"),
                     mass.times(3),
@@ -326,8 +327,10 @@ final class SampleDay {
     private List<PlannedRoute> routes() {
         return shop.routes().stream()
                 .map(route -> {
-                    Instant leaves =
-                            route.departs().atDate(DATE).atZone(SampleShop.ZONE).toInstant();
+                    Instant leaves = route.departs()
+                            .atDate(route.code().startsWith("M") ? DATE.plusDays(1) : DATE)
+                            .atZone(SampleShop.ZONE)
+                            .toInstant();
                     int late = route.code().equals("R2") ? 25 : 0;
                     return new PlannedRoute(
                             route.code(),

@@ -6,14 +6,13 @@ import java.util.stream.Stream;
 
 /** A place of a station: a bar for each batch that stands there. */
 record BarLane(String name, List<PlannedOperation> operations) implements Lane {
-    private static final double HEIGHT_MM = 6;
-    private static final double GAP_MM = 0.6;
+    private static final double GAP_MM = 0.45;
     private static final Lettering ID = Lettering.bold(9).aligned(Lettering.Align.CENTRE);
     private static final Lettering SMALL_ID = ID.ofPoints(7.5);
 
     @Override
     public double heightMm(Strip strip) {
-        return Math.max(HEIGHT_MM, Lane.nameMm(name, strip.namesMm(), strip.typeface()));
+        return Math.max(strip.laneMm(), Lane.nameMm(name, strip.namesMm(), strip.typeface()));
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
 
 /** Days and times as the sheets write them: weekday and month always in letters. */
 final class Dates {
@@ -50,6 +51,11 @@ final class Dates {
 
     LocalDate day(Instant instant) {
         return instant.atZone(zone).toLocalDate();
+    }
+
+    /** The beginning of the hour, by the clock on the wall. */
+    Instant hourOf(Instant instant) {
+        return instant.atZone(zone).truncatedTo(ChronoUnit.HOURS).toInstant();
     }
 
     int hour(Instant instant) {

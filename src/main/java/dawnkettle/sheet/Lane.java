@@ -8,7 +8,7 @@ interface Lane {
 
     /** The name at the left of the lane, standing in the middle of its height. */
     static void name(String name, double namesMm, Canvas canvas, Frame frame) {
-        Lettering lettering = Lettering.plain(9.5);
+        Lettering lettering = Lettering.plain(8.5);
         double lines = new Wrapping(canvas.typeface())
                 .lines(name, lettering, namesMm - 2)
                 .size();
@@ -17,8 +17,8 @@ interface Lane {
     }
 
     static double nameMm(String name, double namesMm, Typeface typeface) {
-        Lettering lettering = Lettering.plain(9.5);
-        return 1
+        Lettering lettering = Lettering.plain(8.5);
+        return 0.4
                 + lettering.lineMm()
                         * new Wrapping(typeface)
                                 .lines(name, lettering, namesMm - 2)

@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 
 /** A bath or cold room, which counts by mass: how full it is through the day. */
 record LoadLane(Day day, String station, long capacityGrams, List<PlannedOperation> operations) implements Lane {
-    private static final double HEIGHT_MM = 11;
+    private static final double HEIGHT_MM = 8;
     private static final double GAP_MM = 0.6;
 
     @Override
@@ -35,7 +35,8 @@ record LoadLane(Day day, String station, long capacityGrams, List<PlannedOperati
     private String name() {
         Mass most = moments().stream().map(this::load).reduce(Mass.ZERO, Mass::max);
         Measures measures = day.desk().measures();
-        String load = day.desk().say(Word.RUN_LOAD, measures.mass(most), measures.mass(Mass.grams(capacityGrams)));
+        String load =
+                day.desk().say(Word.RUN_LOAD, measures.aboutMass(most), measures.aboutMass(Mass.grams(capacityGrams)));
         return day.desk().say(Word.RUN_LANE, day.stationName(station), load);
     }
 

@@ -27,6 +27,13 @@ final class Measures {
         return metric ? kilograms(mass) : pounds(mass);
     }
 
+    /** To the whole kilogram or pound, where a picture shows the rest. */
+    String aboutMass(Mass mass) {
+        return metric
+                ? words.say(Word.KG, plain(mass.inKilograms(0, HALF_EVEN)))
+                : words.say(Word.LB, plain(mass.inPounds(0, HALF_EVEN)));
+    }
+
     /** The same as a figure and its unit. */
     Cell.Figure figure(Mass mass, Lettering lettering) {
         String[] parts = mass(mass).split(" ");

@@ -10,6 +10,9 @@ import java.util.stream.Collectors;
 
 /** What the packer works from: totals by product and lot to check against, then van by van, last stop first. */
 final class PickSheet {
+    /** A section of no more rows is kept on one page. */
+    static final int KEPT_ROWS = 6;
+
     private final Day day;
     private final Desk desk;
     private final List<Load> loads;
@@ -93,7 +96,7 @@ final class PickSheet {
         List<Row> rows = byLot.entrySet().stream()
                 .map(entry -> lotRow(product, entry.getKey(), entry.getValue()))
                 .toList();
-        return new Table.Section(List.of(row), List.of(again), rows, true);
+        return new Table.Section(List.of(row), List.of(again), rows, rows.size() <= KEPT_ROWS);
     }
 
     private Row lotRow(String product, LotCode lot, List<Allocation> lines) {
@@ -143,7 +146,10 @@ final class PickSheet {
             head.add(customer);
             Row again = Row.shaded(11.5, desk.say(Word.CONTINUED, load.route() + "  " + customer(stop)));
             sections.add(new Table.Section(
-                    head, List.of(again), stop.lines().stream().map(this::line).toList(), true));
+                    head,
+                    List.of(again),
+                    stop.lines().stream().map(this::line).toList(),
+                    stop.lines().size() <= KEPT_ROWS));
             first = false;
         }
     }

@@ -67,7 +67,7 @@ final class RouteSheet {
         stop.lines().forEach(line -> rows.add(line(line)));
         stop.shortOrders().forEach(order -> rows.add(shortOrder(order)));
         rows.add(signature());
-        return new Table.Section(List.of(head), List.of(again), rows, true);
+        return new Table.Section(List.of(head), List.of(again), rows, rows.size() <= PickSheet.KEPT_ROWS);
     }
 
     private Row line(Allocation line) {

@@ -31,13 +31,13 @@ final class RunOverview {
 
     private void write(Flow flow) {
         panel(Word.RUN_SHORT_TITLE, shortages(), true).ifPresent(flow::add);
-        panel(Word.RUN_WARNINGS, day.plan().warnings(), true).ifPresent(flow::add);
         flow.add(new Block.Panel("", List.of(summary()), false));
         if (!day.plan().operations().isEmpty()) {
             flow.add(new Block.Gap(1));
             new Strip(day, flow).draw();
             flow.add(new Block.Panel("", List.of(desk.say(Word.RUN_STRIP_NOTE)), false));
         }
+        panel(Word.RUN_WARNINGS, day.plan().warnings(), true).ifPresent(flow::add);
         flow.add(new Block.Heading(desk.say(Word.RUN_ROUTES)), vans());
         flow.add(new Block.Heading(desk.say(Word.RUN_BATCHES)), batches());
         panel(Word.RUN_ADVICE, day.plan().advice(), false).ifPresent(flow::add);

@@ -17,18 +17,6 @@ public record Sheet(Kind kind, String name, Imprint imprint, List<Page> pages) {
         pages = List.copyOf(pages);
     }
 
-    /** Whether it tells the same work as another, whatever revision the two belong to: then it need not go out again. */
-    public boolean saysTheSameAs(Sheet other) {
-        return kind == other.kind
-                && name.equals(other.name)
-                && imprint.paper().equals(other.imprint.paper())
-                && bodies().equals(other.bodies());
-    }
-
-    private List<List<Mark>> bodies() {
-        return pages.stream().map(Page::body).toList();
-    }
-
     /** Every mark of every page, one a line: what a golden file holds. */
     public String asText() {
         StringBuilder text = new StringBuilder(String.format(

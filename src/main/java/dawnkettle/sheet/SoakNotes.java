@@ -2,20 +2,14 @@ package dawnkettle.sheet;
 
 import dawnkettle.measure.Celsius;
 import dawnkettle.measure.Mass;
-import dawnkettle.plan.DayPlan;
-import dawnkettle.plan.PlannedBatch;
 import dawnkettle.plan.PlannedSoak;
-import dawnkettle.plan.SoakCall;
 import dawnkettle.plan.SoakLaw;
 import dawnkettle.shop.Material;
-import dawnkettle.shop.Shop;
 import dawnkettle.shop.Tub;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.ToIntFunction;
-import java.util.stream.Collectors;
 
 /** What a soak sheet says besides its tubs: sacks, the room, what to do when it is warmer or colder, how to lift. */
 final class SoakNotes {
@@ -26,32 +20,11 @@ final class SoakNotes {
     private static final Mass LOAD_CONSTANT = Mass.kilograms(23);
 
     private final Desk desk;
-    private final List<Material> beans;
     private final List<String> remarks;
 
-    private SoakNotes(Desk desk, Set<String> soakGroups, List<String> remarks) {
+    SoakNotes(Desk desk, List<String> remarks) {
         this.desk = desk;
-        this.beans = desk.shop().materials().stream()
-                .filter(material -> material.kind() == Material.Kind.BEANS)
-                .filter(material -> soakGroups.contains(material.soakGroup()))
-                .toList();
         this.remarks = remarks;
-    }
-
-    static SoakNotes of(DayPlan plan, Desk desk) {
-        Shop shop = desk.shop();
-        Set<String> groups = plan.batches().stream()
-                .map(PlannedBatch::recipe)
-                .distinct()
-                .flatMap(recipe -> shop.recipe(recipe).soakGroup().stream())
-                .collect(Collectors.toSet());
-        return new SoakNotes(desk, groups, List.of());
-    }
-
-    static SoakNotes of(SoakCall call, Desk desk) {
-        Set<String> groups =
-                call.groups().stream().map(SoakCall.GroupMass::soakGroup).collect(Collectors.toSet());
-        return new SoakNotes(desk, groups, call.notes());
     }
 
     List<String> remarks() {
@@ -60,7 +33,7 @@ final class SoakNotes {
 
     /** Whole sacks and what is weighed on top, where the shop buys its beans in one size of sack. */
     String sacks(PlannedSoak tub) {
-        Optional<Mass> sack = sack();
+        Optional<Mass> sack = sack(tub);
         if (sack.isEmpty()) return "";
         long whole = tub.beans().dividedBy(sack.get());
         Mass rest = tub.beans().minus(sack.get().times(whole));
@@ -88,8 +61,8 @@ final class SoakNotes {
             if (!tub.leftOver().isZero())
                 room.add(desk.say(Word.SOAK_LEFT_OVER, desk.measures().mass(tub.leftOver()), tub.tub()));
         room.addAll(remarks);
-        List<String> care =
-                List.of(desk.say(Word.SOAK_CHECK), desk.say(Word.SOAK_SLIPS), desk.say(Word.SOAK_TOO_WARM), lifting());
+        List<String> care = List.of(
+                desk.say(Word.SOAK_CHECK), desk.say(Word.SOAK_SLIPS), desk.say(Word.SOAK_TOO_WARM), lifting(tubs));
         return List.of(
                 new Block.Panel(desk.say(Word.SOAK_DRIFT_TITLE), room, false),
                 new Block.Panel(desk.say(Word.CAUTION), care, true));
@@ -126,19 +99,30 @@ final class SoakNotes {
     /** To the next ten minutes: the law is not better than that. */
     private String hours(int minutes) {
         int rounded = (minutes + 5) / 10 * 10;
-        return rounded < 60
-                ? desk.say(Word.MINUTES, rounded)
+        if (rounded < 60) return desk.say(Word.MINUTES, rounded);
+        return rounded % 60 == 0
+                ? desk.say(Word.HOURS, rounded / 60)
                 : desk.say(Word.HOURS_MINUTES, rounded / 60, rounded % 60);
     }
 
-    private String lifting() {
-        return sack().filter(sack -> sack.compareTo(LOAD_CONSTANT) > 0)
+    /** Names the heaviest sack that is too heavy for one. */
+    private String lifting(List<PlannedSoak> tubs) {
+        return tubs.stream()
+                .flatMap(tub -> sack(tub).stream())
+                .max(Mass::compareTo)
+                .filter(sack -> sack.compareTo(LOAD_CONSTANT) > 0)
                 .map(sack -> desk.say(Word.SOAK_LIFT, desk.measures().mass(sack)))
                 .orElse(desk.say(Word.SOAK_LIFT_PLAIN));
     }
 
-    private Optional<Mass> sack() {
-        List<Integer> sizes = beans.stream().map(Material::packSize).distinct().toList();
+    /** The sack in which the tub's beans are bought; empty where there are several sizes. */
+    private Optional<Mass> sack(PlannedSoak tub) {
+        List<Integer> sizes = desk.shop().materials().stream()
+                .filter(material -> material.kind() == Material.Kind.BEANS)
+                .filter(material -> material.soakGroup().equals(tub.soakGroup()))
+                .map(Material::packSize)
+                .distinct()
+                .toList();
         return sizes.size() == 1 ? Optional.of(Mass.kilograms(sizes.get(0))) : Optional.empty();
     }
 }

@@ -46,7 +46,7 @@ public final class SoakSheet {
         for (Frozen fact : plan.heading().frozen())
             if (fact.kind() == Frozen.Kind.TUB_FILLED) filled.put(fact.id(), fact.at());
         LocalDate day = plan.heading().productionDate();
-        SoakSheet sheet = new SoakSheet(desk, day, plan.soaks(), filled, SoakNotes.of(plan, desk));
+        SoakSheet sheet = new SoakSheet(desk, day, plan.soaks(), filled, new SoakNotes(desk, List.of()));
         Masthead masthead = PlanHead.of(plan, desk, desk.say(Word.SOAK_TITLE));
         return sheet.sheet("soak", plan.heading().computedAt(), masthead);
     }
@@ -54,7 +54,8 @@ public final class SoakSheet {
     /** The early tubs, which are filled before the book closes. */
     public static Sheet of(SoakCall call, Shop shop, SheetStyle style) {
         Desk desk = new Desk(shop, style);
-        SoakSheet sheet = new SoakSheet(desk, call.productionDate(), call.tubs(), Map.of(), SoakNotes.of(call, desk));
+        SoakSheet sheet =
+                new SoakSheet(desk, call.productionDate(), call.tubs(), Map.of(), new SoakNotes(desk, call.notes()));
         Masthead plain = desk.plain(desk.say(Word.SOAK_CALL_TITLE), call.productionDate(), call.decidedAt());
         return sheet.sheet("soak-call", call.decidedAt(), plain.withBanner(desk.say(Word.SOAK_CALL_NOTE)));
     }

@@ -83,7 +83,7 @@ final class StationCells {
             phrases.add(Cell.Phrase.bold(11, desk.cases(new Desk.CasesAndLoose(filled.cases(), filled.loosePacks()))));
             phrases.add(Cell.Phrase.plain(10.5, desk.productName(filled.product())));
         }
-        if (!batch.trim().isZero())
+        if (!batch.packs().isEmpty() && !batch.trim().isZero())
             phrases.add(Cell.Phrase.plain(
                     9.5, desk.say(Word.STATION_TRIM, desk.measures().mass(batch.trim()))));
     }
@@ -122,10 +122,11 @@ final class StationCells {
         List<LocalDate> dates = batch.packs().stream()
                 .flatMap(filled -> day.bestBefore(batch.lot(), filled.product()).stream())
                 .toList();
+        if (dates.isEmpty()) return;
+        phrases.add(Cell.Phrase.plain(10, desk.say(Word.STATION_BEST_BEFORE)));
         boolean one = dates.stream().distinct().count() == 1;
         for (int i = 0; i < (one ? 1 : dates.size()); i++) {
-            String whose = one ? "" : batch.packs().get(i).product() + " ";
-            phrases.add(Cell.Phrase.plain(10, whose + desk.say(Word.STATION_BEST_BEFORE)));
+            if (!one) phrases.add(Cell.Phrase.plain(10, batch.packs().get(i).product()));
             phrases.add(Cell.Phrase.bold(11.5, desk.dates().onLabel(dates.get(i))));
         }
     }
@@ -137,10 +138,11 @@ final class StationCells {
         List<String> degreesAt = List.of(desk.say(Word.STATION_DEGREES), desk.say(Word.AT));
         List<String> out = List.of(desk.say(Word.STATION_YIELD));
         return switch (Work.of(operation.stage())) {
-            case COOK, SET -> List.of(degreesAt, who);
+            case COOK, SET, HEAT -> List.of(degreesAt, who);
             case FRY -> List.of(degreesAt, out, who);
             case PRESS, CUT -> List.of(out, who);
             case COOL -> List.of(cooled(FIRST_LIMIT), cooled(COLD), who);
+            case COLD -> List.of(cooled(COLD), who);
             case PACK, FILL -> List.of(List.of(desk.say(Word.STATION_COUNT)), who);
             case GRIND, FILTER, OTHER -> List.of(atWho);
         };

@@ -6,15 +6,19 @@ import dawnkettle.plan.PlannedRoute;
 import dawnkettle.shop.WorkStation;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** The day as a strip: a lane a place of a station, a bar a batch, hours as a grid, vans at the foot. */
 final class Strip {
-    private static final double NAMES_MM = 44;
+    private static final double NAMES_MM = 50;
+    private static final double HIGHEST_MM = 6;
+    private static final double LOWEST_MM = 4.2;
+
+    /** Vans that leave later than this after the last step are named at the edge. */
+    private static final Duration AFTER_WORK = Duration.ofHours(2);
+
     private static final double HOURS_MM = 5.5;
     private static final double SHORTEST_HOUR_MM = 12;
     private static final double ROOM_FOR_LAST_MM = 17;
@@ -25,23 +29,42 @@ final class Strip {
     private final Flow flow;
     private final Instant from;
     private final Instant until;
+    private double laneMm = HIGHEST_MM;
 
     Strip(Day day, Flow flow) {
         this.day = day;
         this.flow = flow;
-        List<Instant> instants = Stream.concat(
-                        day.plan().operations().stream().flatMap(one -> Stream.of(one.start(), one.end())),
-                        day.plan().routes().stream().map(PlannedRoute::departs))
-                .sorted()
-                .toList();
-        this.from = instants.get(0).truncatedTo(ChronoUnit.HOURS);
-        this.until =
-                instants.get(instants.size() - 1).plus(Duration.ofMinutes(59)).truncatedTo(ChronoUnit.HOURS);
+        List<PlannedOperation> operations = day.plan().operations();
+        Instant first = operations.stream()
+                .map(PlannedOperation::start)
+                .min(Comparator.naturalOrder())
+                .orElseThrow();
+        Instant end = operations.stream()
+                .map(PlannedOperation::end)
+                .max(Comparator.naturalOrder())
+                .orElseThrow();
+        Instant last = day.plan().routes().stream()
+                .map(PlannedRoute::departs)
+                .filter(departs -> !departs.isAfter(end.plus(AFTER_WORK)))
+                .reduce(end, (one, other) -> one.isAfter(other) ? one : other);
+        this.from = day.desk().dates().hourOf(first);
+        this.until = day.desk().dates().hourOf(last.plus(Duration.ofMinutes(59)));
+    }
+
+    /** Whether a moment lies on the strip; the vans of the next morning do not. */
+    boolean shows(Instant instant) {
+        return !instant.isAfter(until);
+    }
+
+    /** Height of a lane of bars. */
+    double laneMm() {
+        return laneMm;
     }
 
     void draw() {
         List<Lane> lanes = new ArrayList<>(lanes());
         if (!day.plan().routes().isEmpty()) lanes.add(new VanLane(day));
+        fit(lanes);
         int next = 0;
         while (next < lanes.size()) {
             double room = flow.roomMm() - HOURS_MM;
@@ -53,6 +76,17 @@ final class Strip {
             if (last < lanes.size()) flow.turn();
             next = last;
         }
+    }
+
+    /** Lower bars where that lets the whole day stand on this page. */
+    private void fit(List<Lane> lanes) {
+        long bars = lanes.stream().filter(BarLane.class::isInstance).count();
+        double others = lanes.stream()
+                .filter(lane -> !(lane instanceof BarLane))
+                .mapToDouble(lane -> lane.heightMm(this))
+                .sum();
+        double each = (flow.roomMm() - HOURS_MM - others - 1) / Math.max(1, bars);
+        laneMm = Math.max(LOWEST_MM, Math.min(HIGHEST_MM, each));
     }
 
     private void part(List<Lane> lanes, Frame frame) {
@@ -118,11 +152,17 @@ final class Strip {
         return lanes;
     }
 
-    private void placeLanes(String station, List<PlannedOperation> there, List<Lane> lanes) {
+    private void placeLanes(String code, List<PlannedOperation> there, List<Lane> lanes) {
         List<Integer> places =
                 there.stream().map(PlannedOperation::place).distinct().sorted().toList();
         for (int place : places) {
-            String name = day.stationName(station) + (places.size() > 1 ? " / " + place : "");
+            Desk desk = day.desk();
+            String station = day.stationName(code);
+            String name = places.size() == 1
+                    ? station
+                    : place == places.get(0)
+                            ? desk.say(Word.RUN_PLACE, station, place)
+                            : desk.say(Word.RUN_SAME_PLACE, place);
             lanes.add(new BarLane(
                     name, there.stream().filter(one -> one.place() == place).toList()));
         }

@@ -5,9 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Breaks text into lines that fit; nothing is ever cut off or made smaller. */
 final class Wrapping {
+    private static final Pattern NUMBER = Pattern.compile("\\d $");
+    private static final Pattern UNIT = Pattern.compile("^[\\p{L}°%]{1,2}(?![\\p{L}\\d])");
     private static final Set<Character.UnicodeBlock> KANA =
             Set.of(Character.UnicodeBlock.HIRAGANA, Character.UnicodeBlock.KATAKANA);
 
@@ -62,11 +65,18 @@ final class Wrapping {
         List<String> pieces = new ArrayList<>();
         int from = breaks.first();
         for (int to = breaks.next(); to != BreakIterator.DONE; to = breaks.next()) {
-            if (to < text.length() && !mayBreak(text.codePointBefore(to), text.codePointAt(to))) continue;
+            if (to < text.length()
+                    && (!mayBreak(text.codePointBefore(to), text.codePointAt(to)) || partsUnit(text, to))) continue;
             pieces.add(text.substring(from, to));
             from = to;
         }
         return pieces;
+    }
+
+    /** A number and a unit of one or two letters behind it, as "350 g", stay together. */
+    private static boolean partsUnit(String text, int at) {
+        return NUMBER.matcher(text.substring(0, at)).find()
+                && UNIT.matcher(text.substring(at)).find();
     }
 
     /** Of the places that the language allows only these: a time or a number with its sign stays whole. */

@@ -327,8 +327,10 @@ final class SampleDay {
     private List<PlannedRoute> routes() {
         return shop.routes().stream()
                 .map(route -> {
-                    Instant leaves =
-                            route.departs().atDate(DATE).atZone(SampleShop.ZONE).toInstant();
+                    Instant leaves = route.departs()
+                            .atDate(route.code().startsWith("M") ? DATE.plusDays(1) : DATE)
+                            .atZone(SampleShop.ZONE)
+                            .toInstant();
                     int late = route.code().equals("R2") ? 25 : 0;
                     return new PlannedRoute(
                             route.code(),

@@ -240,7 +240,10 @@ final class SampleShop {
 
     private static List<Route> routes() {
         Set<DayOfWeek> days = EnumSet.allOf(DayOfWeek.class);
-        return List.of(
+        List<Route> routes = new ArrayList<>();
+        for (int i = 1; i <= 9; i++)
+            routes.add(new Route("M" + i, "Morning round " + i, days, LocalTime.of(4, 50 + i), 30, 60, 1, false));
+        routes.addAll(List.of(
                 new Route("R1", "Harbour and market", days, LocalTime.of(9, 30), 30, 120, 3, true),
                 new Route("R2", "Hill schools", days, LocalTime.of(9, 45), 30, 12, 2, true),
                 new Route(
@@ -251,7 +254,8 @@ final class SampleShop {
                         30,
                         90,
                         1,
-                        true));
+                        true)));
+        return routes;
     }
 
     private static List<Customer> customers(int count) {

@@ -137,16 +137,6 @@ class SheetSetTest {
     }
 
     @Test
-    void a_sheet_whose_work_did_not_change_need_not_go_out_again() {
-        List<Sheet> first = sheets(SHOP, SampleDay.of(SHOP, 3));
-        List<Sheet> second =
-                sheets(SHOP, SampleDay.of(SHOP, 3, SampleDay.heading(2, OptionalInt.of(1), Heading.Mode.FULL)));
-        assertThat(sheet(second, "run-grind-cook").saysTheSameAs(sheet(first, "run-grind-cook")))
-                .isTrue();
-        assertThat(sheet(second, "soak").saysTheSameAs(sheet(first, "soak"))).isFalse();
-    }
-
-    @Test
     void pounds_gallons_ounces_and_degrees_fahrenheit_are_the_exact_figures_rounded_once() {
         Shop shop = SampleShop.of(House.Units.US_CUSTOMARY, 14, 24);
         List<Sheet> sheets = sheets(shop, SampleDay.of(shop, 3));

@@ -21,13 +21,17 @@ final class Batches {
     static final int MOST_KETTLES = 60;
 
     /** Packs do not divide a batch evenly; the sizes are raised until all fit, at most so often. */
-    private static final int ROUNDS = 8;
+    private static final int ROUNDS = 12;
+
+    /** So many rounds that change no size in a row say that there is no more to be had. */
+    private static final int PATIENCE = 2;
 
     private static final long HALF_MINUTES_AN_HOUR = 120;
 
     private final Shop shop;
     private final Wants wants;
     private final Limits limits;
+    private final Map<String, Integer> caps;
 
     /**
      * What bounds the batches of a day.
@@ -37,30 +41,51 @@ final class Batches {
      * @param slots batches of soaked beans that the stations have room for
      * @param caps most batches by recipe, where a try has shown that there is no room for more, and why
      */
-    record Limits(Map<String, Mass> committed, Map<String, Mass> most, int slots, Map<String, Integer> caps) {
-        int cap(Recipe recipe) {
-            return caps.getOrDefault(recipe.code(), MOST_KETTLES);
-        }
-    }
+    record Limits(Map<String, Mass> committed, Map<String, Mass> most, int slots, Map<String, Integer> caps) {}
 
     Batches(Shop shop, Wants wants, Limits limits) {
         this.shop = shop;
         this.wants = wants;
         this.limits = limits;
+        this.caps = new HashMap<>(limits.caps());
+    }
+
+    private int cap(Recipe recipe) {
+        return caps.getOrDefault(recipe.code(), MOST_KETTLES);
     }
 
     List<Brew> make() {
+        while (true) {
+            Map<String, List<Brew>> brews = settle();
+            List<Brew> hungry = brews.values().stream()
+                    .flatMap(List::stream)
+                    .filter(brew -> !brew.isFedWhole())
+                    .toList();
+            if (hungry.isEmpty()) return all(brews);
+            for (Brew brew : hungry)
+                caps.merge(
+                        brew.recipe.code(),
+                        brews.get(brew.recipe.code()).size() - 1,
+                        Math::min);
+        }
+    }
+
+    /** Raises what is made, a little more each time, until all that is wanted fits or raising changes nothing any more. */
+    private Map<String, List<Brew>> settle() {
         Map<String, Mass> extra = new HashMap<>();
         Map<String, List<Mass>> last = Map.of();
-        for (int round = 0; ; round++) {
+        int unchanged = 0;
+        for (int round = 1; ; round++) {
             wants.reopen();
             Map<String, List<Brew>> brews = new LinkedHashMap<>();
             Map<String, Mass> missing = new HashMap<>();
             fill(brews, missing, extra);
             Map<String, List<Mass>> sizes = sizes(brews);
-            if (missing.isEmpty() || sizes.equals(last) || round == ROUNDS) return all(brews);
+            unchanged = sizes.equals(last) ? unchanged + 1 : 0;
+            if (missing.isEmpty() || unchanged == PATIENCE || round == ROUNDS) return brews;
             last = sizes;
-            missing.forEach((recipe, mass) -> extra.merge(recipe, mass, Mass::plus));
+            int times = round;
+            missing.forEach((recipe, mass) -> extra.merge(recipe, mass.times(times), Mass::plus));
         }
     }
 
@@ -156,7 +181,7 @@ final class Batches {
                 wants.likely(recipe),
                 pricePerKilogram(recipe),
                 wages(recipe).minor(),
-                limits.cap(recipe));
+                cap(recipe));
     }
 
     private List<Brew> children(Recipe recipe, Map<String, List<Brew>> brews) {
@@ -187,8 +212,8 @@ final class Batches {
     }
 
     private String whyShort(Recipe recipe) {
-        if (limits.caps().containsKey(recipe.code()))
-            return "the day has room for " + limits.cap(recipe) + " batches of " + recipe.name() + ", not for more";
+        if (caps.containsKey(recipe.code()))
+            return "the day has room for " + cap(recipe) + " batches of " + recipe.name() + ", not for more";
         if (limits.committed().containsKey(recipe.soakGroup().orElse("")))
             return "no more beans were put to soak in time for " + recipe.name();
         return "tubs, beans or cookers do not reach for more " + recipe.name();

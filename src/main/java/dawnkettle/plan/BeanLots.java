@@ -1,6 +1,7 @@
 package dawnkettle.plan;
 
 import dawnkettle.measure.Mass;
+import dawnkettle.measure.Share;
 import dawnkettle.shop.Shop;
 import dawnkettle.stock.BeanLot;
 import java.math.RoundingMode;
@@ -13,6 +14,9 @@ import java.util.Map;
 final class BeanLots {
     /** Litres of water a kilogram of dry beans: three times its mass (engineering figure, from 2.3 at least). */
     private static final int WATER_PER_BEANS = 3;
+
+    /** Kilograms of water that a kilogram of dry beans displaces: true density 1250 kg/m3 (Wandkar 2012). */
+    private static final Share LITRES_OF_BEANS = Share.of("0.8");
 
     private final Shop shop;
     private final Evening evening;
@@ -38,7 +42,7 @@ final class BeanLots {
                 tub.soakGroup,
                 tub.beans,
                 lots,
-                Mass.grams(tub.beans.times(WATER_PER_BEANS).inGrams(RoundingMode.UP)),
+                water(tub),
                 tub.water,
                 temperatures.room(),
                 temperatures.source(),
@@ -48,6 +52,14 @@ final class BeanLots {
                 SoakLaw.DEFAULT.equivalentMinutes(tub.water, temperatures.room(), tub.tub, firstGrind - tub.fill),
                 batches.isEmpty() && !tub.committed ? Mass.ZERO : tub.left(),
                 batches);
+    }
+
+    /** Three times the beans, or what the tub holds beside them. */
+    private static Mass water(TubDraft tub) {
+        long litres = tub.tub.volume().inLitres(0, RoundingMode.DOWN).longValueExact();
+        Mass taken = tub.beans.times(LITRES_OF_BEANS, RoundingMode.UP);
+        Mass room = Mass.kilograms(litres).minusOrZero(taken);
+        return Mass.grams(Mass.min(tub.beans.times(WATER_PER_BEANS), room).inGrams(RoundingMode.DOWN));
     }
 
     private List<String> take(TubDraft tub) {

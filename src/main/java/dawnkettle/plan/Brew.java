@@ -92,6 +92,18 @@ final class Brew {
         return given;
     }
 
+    /** Whether a batch made from others gets all that it is sized for. */
+    boolean isFedWhole() {
+        if (isSoaked()) return true;
+        Mass fed = Mass.sum(parents.stream()
+                .distinct()
+                .flatMap(parent -> parent.feeds.stream())
+                .filter(feeding -> feeding.child() == this)
+                .map(Feeding::mass)
+                .toList());
+        return fed.equals(size);
+    }
+
     /** Trim loss and what is too little for another pack. */
     Mass trim() {
         Mass out = Mass.ZERO;

@@ -47,13 +47,14 @@ final class FairCopy {
         Answers answers = new Answers(wants.lines, names::lot, this::packDate);
         Cases cases = new Cases(wants.lines, evening.committed());
         List<PlannedRoute> routes = routes(wants);
+        List<PlannedSoak> soaks = soaks(outcome); // before the batches: it says which lots of beans lie in which tub
         Remarks remarks = new Remarks(evening, clock, names);
         return new DayPlan(
                 heading(),
                 answers.orders(),
                 answers.demand(),
                 brews.stream().map(brew -> batch(brew, cases)).toList(),
-                soaks(outcome),
+                soaks,
                 new FloorRecord(shop, clock).floor(),
                 operations(brews),
                 evening.larder().stock(),
@@ -157,7 +158,7 @@ final class FairCopy {
     }
 
     private List<PlannedOperation> operations(List<Brew> brews) {
-        FloorOfDay floor = new FloorOfDay(shop, clock);
+        FloorOfDay floor = new FloorOfDay(shop, clock, evening.now());
         List<PlannedOperation> operations = new ArrayList<>();
         for (Brew brew : brews)
             for (Placement placement : steps.get(brew).values()) {
@@ -193,7 +194,7 @@ final class FairCopy {
                 .flatMap(gift -> gift.brew().stream())
                 .mapToInt(this::end)
                 .max()
-                .orElse(clock.minute(evening.now()));
+                .orElse(Math.min(van.packByMinute(), clock.minute(evening.now())));
         return new PlannedRoute(
                 van.route().code(),
                 van.departs(),

@@ -16,6 +16,7 @@ import dawnkettle.shop.Shop;
 import dawnkettle.shop.Step;
 import dawnkettle.shop.WorkStation;
 import java.math.RoundingMode;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -25,10 +26,13 @@ import java.util.Map;
 final class FloorOfDay {
     private final Shop shop;
     private final DayClock clock;
+    private final int notBefore;
 
-    FloorOfDay(Shop shop, DayClock clock) {
+    /** @param now nothing is begun before it that is not fixed */
+    FloorOfDay(Shop shop, DayClock clock, Instant now) {
         this.shop = shop;
         this.clock = clock;
+        this.notBefore = Math.max(0, clock.minuteAtOrAfter(now));
     }
 
     /**
@@ -103,7 +107,7 @@ final class FloorOfDay {
         return new Job(
                 brew.name,
                 brew.recipe.code(),
-                Math.max(0, window.ready()),
+                Math.max(notBefore, window.ready()),
                 Math.max(0, window.latest()),
                 brew.recipe.steps().stream().map(step -> operation(brew, step)).toList(),
                 after,

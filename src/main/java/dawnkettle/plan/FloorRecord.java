@@ -16,7 +16,7 @@ final class FloorRecord {
     }
 
     DayFloor floor() {
-        FloorOfDay floor = new FloorOfDay(shop, clock);
+        FloorOfDay floor = new FloorOfDay(shop, clock, clock.instant(0));
         return new DayFloor(
                 shop.recipes(),
                 shop.floor().tubs(),

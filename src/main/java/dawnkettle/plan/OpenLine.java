@@ -49,6 +49,11 @@ final class OpenLine {
         this.dueMinute = DayClock.HORIZON_MINUTES;
     }
 
+    boolean isFor(Allocation one) {
+        return line.filter(book -> book.order().equals(one.order()) && book.line() == one.line())
+                .isPresent();
+    }
+
     int given() {
         return gifts.stream().mapToInt(Gift::packs).sum();
     }

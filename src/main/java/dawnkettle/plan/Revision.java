@@ -1,5 +1,7 @@
 package dawnkettle.plan;
 
+import dawnkettle.book.BookLine;
+import dawnkettle.book.ClosedBook;
 import dawnkettle.floor.Placement;
 import dawnkettle.measure.Mass;
 import dawnkettle.plan.Heading.Frozen;
@@ -34,21 +36,31 @@ final class Revision {
     Revision(Shop shop, Evening evening, DayClock clock, TubTimes times) {
         this.shop = shop;
         this.before = evening.committed().before().orElseThrow();
-        this.evening = withStockOf(evening, before);
+        this.evening = asItStands(evening, before, clock);
         this.clock = clock;
         this.times = times;
     }
 
-    /** Stock as it was before this day's plan promised any of it. */
-    private static Evening withStockOf(Evening evening, DayPlan before) {
+    /** Stock as it was before this day's plan promised any of it; vans that have gone carry what they left with. */
+    private static Evening asItStands(Evening evening, DayPlan before, DayClock clock) {
+        List<BookLine> lines = new ArrayList<>();
+        for (PlannedOrder order : before.orders()) if (isGone(evening, order.line())) lines.add(order.line());
+        for (BookLine line : evening.book().lines())
+            if (!isGone(evening, line)
+                    || lines.stream().noneMatch(one -> one.order().equals(line.order()) && one.line() == line.line()))
+                lines.add(line);
         return new Evening(
-                evening.book(),
+                new ClosedBook(clock.day(), evening.book().closedAt(), lines),
                 evening.outlook(),
                 new Evening.Larder(before.stock(), evening.larder().beans()),
                 evening.soakRoom(),
                 evening.committed(),
                 evening.now(),
                 evening.budget());
+    }
+
+    private static boolean isGone(Evening evening, BookLine line) {
+        return evening.committed().has(Frozen.Kind.ROUTE_GONE, Van.due(line.route(), line.deliveryDate()));
     }
 
     DayPlan plan() {
@@ -80,13 +92,7 @@ final class Revision {
     }
 
     private boolean hadBefore(OpenLine line) {
-        return before.allocation().stream().anyMatch(one -> isFor(one, line));
-    }
-
-    private static boolean isFor(Allocation one, OpenLine line) {
-        return line.line
-                .filter(book -> book.order().equals(one.order()) && book.line() == one.line())
-                .isPresent();
+        return before.allocation().stream().anyMatch(one -> line.isFor(one));
     }
 
     private void rebuild(Set<String> lost) {
@@ -118,7 +124,7 @@ final class Revision {
             if (one.fromStock()) continue;
             Brew brew = brewOf(one);
             if (brew == null) continue;
-            wants.lines.stream().filter(line -> isFor(one, line)).forEach(line -> give(line, brew, one.packs()));
+            wants.lines.stream().filter(line -> line.isFor(one)).forEach(line -> give(line, brew, one.packs()));
         }
     }
 
@@ -217,7 +223,7 @@ final class Revision {
         all.addAll(more);
         Map<String, List<Placement>> fixed = fixed();
         Attempt.Bench bench = new Attempt.Bench(this::soaking, times);
-        return new Attempt(shop, new FloorOfDay(shop, clock), bench, fixed).of(all, wants.vans, evening.budget());
+        return new Attempt(shop, new FloorOfDay(shop, clock, evening.now()), bench, fixed).of(all, wants.vans, evening.budget());
     }
 
     /** When new batches find no room, what they were for is declined and the rest stands as it was. */

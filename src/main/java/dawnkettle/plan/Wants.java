@@ -37,6 +37,7 @@ final class Wants {
         refuseWhatCoolsTooSlowly();
         loadVans();
         evening.larder().stock().forEach(lot -> left.put(lot, lot.packs()));
+        lines.forEach(this::giveStockAsBefore);
         lines.stream()
                 .sorted(Comparator.comparing((OpenLine line) -> line.priority))
                 .forEach(this::giveStock);
@@ -99,6 +100,24 @@ final class Wants {
                 });
     }
 
+    /** In a revision a line keeps the lots from stock that the plan before gave it. */
+    private void giveStockAsBefore(OpenLine line) {
+        for (Allocation one : evening.committed().before().map(DayPlan::allocation).orElse(List.of())) {
+            if (!one.fromStock() || !line.isFor(one)) continue;
+            left.keySet().stream()
+                    .filter(lot -> lot.lot().equals(one.lot()) && lot.product().equals(one.product()))
+                    .findFirst()
+                    .ifPresent(lot -> give(line, lot, Math.min(one.packs(), left.get(lot))));
+        }
+    }
+
+    private void give(OpenLine line, StockLot lot, int most) {
+        int packs = Math.min(line.open(), most);
+        if (packs == 0) return;
+        line.gifts.add(new OpenLine.Gift(Optional.of(lot), Optional.empty(), packs));
+        left.merge(lot, -packs, Integer::sum);
+    }
+
     /** First expired, first out, as long as enough days are left on the day of delivery; from one lot where one serves. */
     private void giveStock(OpenLine line) {
         List<StockLot> lots = left.keySet().stream()
@@ -108,12 +127,7 @@ final class Wants {
                         .isBefore(line.deliveryDate))
                 .sorted(Comparator.comparing(StockLot::bestBefore).thenComparing(StockLot::lot))
                 .toList();
-        for (StockLot lot : lots) {
-            int packs = Math.min(line.open(), left.get(lot));
-            if (packs == 0) return;
-            line.gifts.add(new OpenLine.Gift(Optional.of(lot), Optional.empty(), packs));
-            left.merge(lot, -packs, Integer::sum);
-        }
+        for (StockLot lot : lots) give(line, lot, left.get(lot));
     }
 
     /** Packs that should lie ready for people who walk in, as far as stock does not hold them. */

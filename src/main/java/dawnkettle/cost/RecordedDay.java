@@ -80,7 +80,7 @@ public final class RecordedDay {
         Contents lost = shop.recipes().stream()
                 .filter(recipe -> outputs(recipe, counts).isEmpty())
                 .map(this::contentsOf)
-                .reduce(Contents.NONE, Contents::plus);
+                .reduce(new Contents(leftOver(), 0, Map.of()), Contents::plus);
         List<Mass> masses = counts.keySet().stream()
                 .map(product -> net(product, counts))
                 .toList();
@@ -97,6 +97,15 @@ public final class RecordedDay {
                     used(all)));
         }
         return rows;
+    }
+
+    /** Soaked beans that no batch took are paid for all the same, and borne by what is made. */
+    private Mass leftOver() {
+        Mass soaked = Mass.sum(tubs.values().stream().map(Soaked::beans).toList());
+        return soaked.minusOrZero(Mass.sum(yields.values().stream()
+                .filter(batch -> shop.recipe(batch.recipe()).madeFrom().isEmpty())
+                .map(Yielded::input)
+                .toList()));
     }
 
     private Mass net(String product, Map<String, Integer> counts) {
@@ -134,7 +143,7 @@ public final class RecordedDay {
     private Contents contentsOf(Recipe recipe) {
         Contents known = contents.get(recipe.code());
         if (known != null) return known;
-        Contents all = Contents.NONE;
+        Contents all = new Contents(Mass.ZERO, 0, Map.of());
         for (Yielded batch : yields.values())
             if (batch.recipe().equals(recipe.code())) all = all.plus(ofBatch(recipe, batch));
         if (recipe.madeFrom().isPresent() && yields.values().stream().anyMatch(b -> b.recipe().equals(recipe.code())))

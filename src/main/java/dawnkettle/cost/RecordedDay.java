@@ -81,20 +81,14 @@ public final class RecordedDay {
                 .filter(recipe -> outputs(recipe, counts).isEmpty())
                 .map(this::contentsOf)
                 .reduce(new Contents(leftOver(), 0, Map.of()), Contents::plus);
-        List<Mass> masses = counts.keySet().stream()
-                .map(product -> net(product, counts))
-                .toList();
+        List<Mass> masses =
+                counts.keySet().stream().map(product -> net(product, counts)).toList();
         List<Contents> losses = masses.isEmpty() ? List.of() : lost.over(masses);
         List<Made> rows = new ArrayList<>();
         for (String product : counts.keySet()) {
             Contents all = share(product, counts).plus(losses.get(rows.size()));
             rows.add(new Made(
-                    product,
-                    counts.get(product),
-                    masses.get(rows.size()),
-                    all.beans(),
-                    all.handSeconds(),
-                    used(all)));
+                    product, counts.get(product), masses.get(rows.size()), all.beans(), all.handSeconds(), used(all)));
         }
         return rows;
     }
@@ -114,8 +108,7 @@ public final class RecordedDay {
 
     private List<Used> used(Contents all) {
         return all.used().entrySet().stream()
-                .map(used -> new Used(
-                        used.getKey(), DayTrace.units(shop.material(used.getKey()), used.getValue())))
+                .map(used -> new Used(used.getKey(), DayTrace.units(shop.material(used.getKey()), used.getValue())))
                 .toList();
     }
 
@@ -134,8 +127,10 @@ public final class RecordedDay {
             if (shop.product(product).recipe().equals(recipe.code()))
                 outputs.put("product " + product, net(product, counts));
         for (Yielded batch : yields.values())
-            if (shop.recipe(batch.recipe()).madeFrom().filter(recipe.code()::equals).isPresent())
-                outputs.merge("recipe " + batch.recipe(), batch.input(), Mass::plus);
+            if (shop.recipe(batch.recipe())
+                    .madeFrom()
+                    .filter(recipe.code()::equals)
+                    .isPresent()) outputs.merge("recipe " + batch.recipe(), batch.input(), Mass::plus);
         return outputs;
     }
 
@@ -146,7 +141,8 @@ public final class RecordedDay {
         Contents all = new Contents(Mass.ZERO, 0, Map.of());
         for (Yielded batch : yields.values())
             if (batch.recipe().equals(recipe.code())) all = all.plus(ofBatch(recipe, batch));
-        if (recipe.madeFrom().isPresent() && yields.values().stream().anyMatch(b -> b.recipe().equals(recipe.code())))
+        if (recipe.madeFrom().isPresent()
+                && yields.values().stream().anyMatch(b -> b.recipe().equals(recipe.code())))
             all = all.plus(ofParent(recipe, shop.recipe(recipe.madeFrom().get())));
         contents.put(recipe.code(), all);
         return all;
@@ -187,7 +183,8 @@ public final class RecordedDay {
         for (Yielded batch : yields.values()) {
             Recipe recipe = shop.recipe(batch.recipe());
             if (recipe.madeFrom().isEmpty())
-                water = water.plus(grinding(recipe, batch.input())).plus(batch.input().times(SOAKING_WATER));
+                water = water.plus(grinding(recipe, batch.input()))
+                        .plus(batch.input().times(SOAKING_WATER));
         }
         return water;
     }

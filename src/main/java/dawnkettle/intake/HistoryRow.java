@@ -141,8 +141,7 @@ final class HistoryRow {
     /** Says of a cell what is wrong with it. */
     void note(String column, String what, String remedy) {
         Place place = row.cells().get(columns.indexOf(column)).place();
-        problems.add(
-                new Problem(place, column + " \"" + Admission.quotable(text(column)) + "\" " + what, remedy));
+        problems.add(new Problem(place, column + " \"" + Admission.quotable(text(column)) + "\" " + what, remedy));
         bad = true;
     }
 }

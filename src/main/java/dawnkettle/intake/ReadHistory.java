@@ -117,7 +117,10 @@ public final class ReadHistory {
         Optional<Recipe> recipe = row.known("recipe", this::recipe, "write a recipe of recipes.toml");
         Mass input = row.kilograms("input_kg");
         Mass product = row.kilograms("product_kg");
-        if (!row.isBad() && !LotCode.of(day, recipe.get().mark(), 1).text().startsWith(lot.text().substring(0, 9)))
+        if (!row.isBad()
+                && !LotCode.of(day, recipe.get().mark(), 1)
+                        .text()
+                        .startsWith(lot.text().substring(0, 9)))
             row.note("lot", "is of another day or recipe", "begin it with the row's day and its recipe's mark");
         made.add(lot);
         keep(
@@ -131,7 +134,8 @@ public final class ReadHistory {
         LocalDate day = makingDay(row);
         LotCode lot = row.lot("lot");
         Optional<Product> product = product(row);
-        if (!row.isBad() && !made.contains(lot)) row.note("lot", "is not in made.csv", "write the lot as it stands there");
+        if (!row.isBad() && !made.contains(lot))
+            row.note("lot", "is not in made.csv", "write the lot as it stands there");
         if (!row.isBad() && !product.get().recipe().equals(recipeOf(lot)))
             row.note("product", "is not made by the lot's recipe", "look at the lot and the product");
         filled.add(lot + " " + row.text("product"));
@@ -162,8 +166,7 @@ public final class ReadHistory {
         String order = "H-" + day + "-" + row.text("customer");
         keep(
                 row,
-                new Fact.Delivered(
-                        order, line, row.text("customer"), lot, row.text("product"), row.count("packs")),
+                new Fact.Delivered(order, line, row.text("customer"), lot, row.text("product"), row.count("packs")),
                 day.atTime(left),
                 new Key(file, "line", order + " " + line + " " + lot));
     }
@@ -184,11 +187,16 @@ public final class ReadHistory {
         Optional<Material> material = material(row);
         if (material.isEmpty()) return;
         String lot = row.text("lot");
-        row.known("lot", code -> Optional.ofNullable(bought.get(code)).filter(material.get()::equals), "write a lot of this material in received.csv");
+        row.known(
+                "lot",
+                code -> Optional.ofNullable(bought.get(code)).filter(material.get()::equals),
+                "write a lot of this material in received.csv");
         keep(
                 row,
                 new Fact.CountedMaterial(
-                        material.get().code(), lot, row.units("units", material.get().unit())),
+                        material.get().code(),
+                        lot,
+                        row.units("units", material.get().unit())),
                 day.atTime(COUNTED),
                 new Key(file, "lot", day + " " + lot));
     }

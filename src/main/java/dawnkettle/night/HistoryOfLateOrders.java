@@ -39,8 +39,7 @@ final class HistoryOfLateOrders {
         closes.forEach(close -> packs.put(close.productionDate(), new HashMap<>()));
         if (!closes.isEmpty()) ordered(closes);
         for (Recorded recorded : ledger.records().all(Fact.Kind.CAME_LATE))
-            if (recorded.fact() instanceof Fact.CameLate late)
-                add(late.productionDate(), late.product(), late.packs());
+            if (recorded.fact() instanceof Fact.CameLate late) add(late.productionDate(), late.product(), late.packs());
         return packs;
     }
 

@@ -70,7 +70,12 @@ public final class PastWeeks {
                 .forEach(date -> days.put(
                         date,
                         MadeDay.of(
-                                form.read(ledger.plans().latest(date).orElseThrow().json()), shop, prices))));
+                                form.read(ledger.plans()
+                                        .latest(date)
+                                        .orElseThrow()
+                                        .json()),
+                                shop,
+                                prices))));
         return List.copyOf(days.values());
     }
 
@@ -81,9 +86,12 @@ public final class PastWeeks {
     private Map<LocalDate, RecordedDay> recordedDays() {
         Map<LocalDate, RecordedDay> days = new TreeMap<>();
         for (Recorded recorded : ledger.records().all(Fact.Kind.SOAKED, Fact.Kind.YIELDED, Fact.Kind.PACKED)) {
-            if (recorded.fact() instanceof Fact.Soaked tub) day(days, tub.productionDate()).add(tub);
-            if (recorded.fact() instanceof Fact.Yielded batch) day(days, batch.lot().productionDate()).add(batch);
-            if (recorded.fact() instanceof Fact.Packed filled) day(days, filled.lot().productionDate()).add(filled);
+            if (recorded.fact() instanceof Fact.Soaked tub)
+                day(days, tub.productionDate()).add(tub);
+            if (recorded.fact() instanceof Fact.Yielded batch)
+                day(days, batch.lot().productionDate()).add(batch);
+            if (recorded.fact() instanceof Fact.Packed filled)
+                day(days, filled.lot().productionDate()).add(filled);
         }
         return days;
     }
@@ -99,8 +107,11 @@ public final class PastWeeks {
             if (recorded.fact() instanceof Fact.Received received && isBeans(received))
                 prices.merge(
                         received.lot(),
-                        new UnitPrice(received.paid(), Mass.milligrams(received.quantity().smallest())),
-                        (one, more) -> new UnitPrice(one.paid().plus(more.paid()), one.mass().plus(more.mass())));
+                        new UnitPrice(
+                                received.paid(),
+                                Mass.milligrams(received.quantity().smallest())),
+                        (one, more) -> new UnitPrice(
+                                one.paid().plus(more.paid()), one.mass().plus(more.mass())));
         return prices;
     }
 
@@ -120,9 +131,10 @@ public final class PastWeeks {
         Map<LocalDate, Map<String, Integer>> late = new HistoryOfLateOrders(ledger, shop).packs();
         recordedDays().keySet().forEach(date -> late.computeIfAbsent(date, any -> new HashMap<>()));
         List<LateDay> days = new ArrayList<>();
-        new TreeMap<>(late).forEach((date, packs) -> shop.products()
-                .forEach(product ->
-                        days.add(new LateDay(product.code(), date, Math.max(0, packs.getOrDefault(product.code(), 0))))));
+        new TreeMap<>(late)
+                .forEach((date, packs) -> shop.products()
+                        .forEach(product -> days.add(new LateDay(
+                                product.code(), date, Math.max(0, packs.getOrDefault(product.code(), 0))))));
         return days;
     }
 }

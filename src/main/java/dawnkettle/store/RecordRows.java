@@ -50,7 +50,9 @@ public final class RecordRows {
         values.addAll(columns.values());
         return sql.write(
                         "INSERT INTO record (kind, happened_at, recorded_at, origin"
-                                + columns.keySet().stream().map(name -> ", " + name).collect(Collectors.joining())
+                                + columns.keySet().stream()
+                                        .map(name -> ", " + name)
+                                        .collect(Collectors.joining())
                                 + ") VALUES (" + String.join(", ", Collections.nCopies(values.size(), "?"))
                                 + ") ON CONFLICT (origin, kind) DO NOTHING",
                         values.toArray())

@@ -78,8 +78,8 @@ final class Days {
     }
 
     private Map<Product, Integer> toMake(LocalDate day, Recipe recipe) {
-        Map<Product, Integer> toMake = new TreeMap<>(
-                Comparator.comparing(Product::net).reversed().thenComparing(Product::code));
+        Map<Product, Integer> toMake =
+                new TreeMap<>(Comparator.comparing(Product::net).reversed().thenComparing(Product::code));
         for (Product product : shop.products()) {
             if (!product.recipe().equals(recipe.code())) continue;
             int packs = daysServed(day, recipe).stream()

@@ -99,7 +99,8 @@ final class HistoryFiles {
         Csv csv = new Csv(
                 "date,customer,line,product,lot,packs",
                 INVENTED,
-                "Who got what, of lots made on or after " + Span.TRACED_FROM + ". date: of delivery ; customer: its code",
+                "Who got what, of lots made on or after " + Span.TRACED_FROM
+                        + ". date: of delivery ; customer: its code",
                 "line: of the customer's order for that day, one for each product ; product: its code ; lot ; packs");
         Map<Wanted.Key, Integer> lines = lines();
         history.days.delivered.stream()
@@ -123,8 +124,7 @@ final class HistoryFiles {
                 .map(HistoryFiles::key)
                 .distinct()
                 .sorted()
-                .forEach(key ->
-                        lines.put(key, last.merge(List.of(key.delivery(), key.customer()), 1, Integer::sum)));
+                .forEach(key -> lines.put(key, last.merge(List.of(key.delivery(), key.customer()), 1, Integer::sum)));
         return lines;
     }
 
@@ -157,8 +157,8 @@ final class HistoryFiles {
         Map<LocalDate, List<Bought>> empty = new TreeMap<>();
         for (Storeroom store : history.stores)
             if (!store.isOfBeans())
-                store.emptied.forEach((lot, day) ->
-                        empty.computeIfAbsent(day, any -> new java.util.ArrayList<>()).add(lot));
+                store.emptied.forEach((lot, day) -> empty.computeIfAbsent(day, any -> new java.util.ArrayList<>())
+                        .add(lot));
         empty.forEach((day, lots) -> lots.forEach(lot -> csv.row(day, lot.material.code(), lot.lot, "0")));
         history.stores.stream()
                 .filter(store -> !store.isOfBeans())
@@ -182,7 +182,9 @@ final class HistoryFiles {
 
     private Object[] stockRow(Lot lot, String code, int packs) {
         Product product = history.shop.product(code);
-        return new Object[] {Span.LAST, lot.code, code, packs, lot.day, product.keeping().bestBefore(lot.day)};
+        return new Object[] {
+            Span.LAST, lot.code, code, packs, lot.day, product.keeping().bestBefore(lot.day)
+        };
     }
 
     /** For whoever looks at it. */

@@ -37,12 +37,24 @@ class HistoryFilesTest {
                 Files.writeString(FOLDER.resolve(file.getKey()), file.getValue(), UTF_8);
         }
         try (Stream<Path> files = Files.list(FOLDER)) {
-            assertThat(files.map(file -> file.getFileName().toString())).containsExactlyInAnyOrderElementsOf(made.keySet());
+            assertThat(files.map(file -> file.getFileName().toString()))
+                    .containsExactlyInAnyOrderElementsOf(made.keySet());
         }
         for (Map.Entry<String, String> file : made.entrySet())
-            assertThat(Files.readAllBytes(FOLDER.resolve(file.getKey())))
+            assertThat(difference(Files.readString(FOLDER.resolve(file.getKey()), UTF_8), file.getValue()))
                     .as("%s; accept with -Dgolden=accept if the change is meant", file.getKey())
-                    .isEqualTo(file.getValue().getBytes(UTF_8));
+                    .isEmpty();
+    }
+
+    /** The first line that differs, as it is and as it is made; empty where all bytes are the same. */
+    private static String difference(String is, String made) {
+        if (is.equals(made)) return "";
+        List<String> old = List.of(is.split("\n", -1));
+        List<String> fresh = List.of(made.split("\n", -1));
+        int line = 0;
+        while (line < Math.min(old.size(), fresh.size()) && old.get(line).equals(fresh.get(line))) line++;
+        return "line " + (line + 1) + ": \"" + (line < old.size() ? old.get(line) : "") + "\" is made as \""
+                + (line < fresh.size() ? fresh.get(line) : "") + "\"";
     }
 
     @Test

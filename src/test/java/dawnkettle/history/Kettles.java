@@ -42,8 +42,8 @@ final class Kettles {
     }
 
     private long inputFor(Recipe recipe, long packedGrams) {
-        double usable =
-                estimates.get(recipe.code()) * recipe.yield().trim().rest().asDecimal().doubleValue();
+        double usable = estimates.get(recipe.code())
+                * recipe.yield().trim().rest().asDecimal().doubleValue();
         return Math.round(packedGrams * SAFETY / usable);
     }
 
@@ -54,10 +54,10 @@ final class Kettles {
         for (long input : inputs) {
             double gave = mean(recipe) * Span.yield(recipe.code(), day) * chance.around(spread);
             long product = Math.round(input * gave / 100) * 100; // the scale shows 0.1 kg
-            lots.add(new Lot(
-                    LotCode.of(day, recipe.mark(), lots.size() + 1), day, recipe, new Grams(input, product)));
+            lots.add(new Lot(LotCode.of(day, recipe.mark(), lots.size() + 1), day, recipe, new Grams(input, product)));
             estimates.merge(
-                    recipe.code(), LEARNT / inputs.size() * ((double) product / input - estimates.get(recipe.code())),
+                    recipe.code(),
+                    LEARNT / inputs.size() * ((double) product / input - estimates.get(recipe.code())),
                     Double::sum);
         }
         return lots;

@@ -25,8 +25,7 @@ final class MillraceHistory {
         for (Material material : shop.materials())
             if (material.unit() == Material.Unit.KILOGRAM)
                 stores.add(new Storeroom(material, habit(material), used.of(material), shop.calendar()));
-        for (Storeroom store : stores)
-            if (store.isOfBeans()) store.taken.forEach(tubs::fill);
+        for (Storeroom store : stores) if (store.isOfBeans()) store.taken.forEach(tubs::fill);
     }
 
     /** How much of it is bought at once: about a week of yellow beans, some weeks of the rest. */
@@ -36,7 +35,9 @@ final class MillraceHistory {
             case "BEAN-MILK" -> new Storeroom.Habit(20, 90, 60);
             default ->
                 new Storeroom.Habit(
-                        Math.max(1, 4 * material.reorder() / material.packSize()), material.reorder(), material.reorder());
+                        Math.max(1, 4 * material.reorder() / material.packSize()),
+                        material.reorder(),
+                        material.reorder());
         };
     }
 }

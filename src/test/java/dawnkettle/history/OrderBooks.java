@@ -78,8 +78,7 @@ final class OrderBooks {
                     .add(new Taken(cells.get(3), Integer.parseInt(cells.get(4))));
         }
         lines.forEach((weekday, count) -> extraLines.put(
-                weekday,
-                (double) count / days.get(weekday).stream().distinct().count()));
+                weekday, (double) count / days.get(weekday).stream().distinct().count()));
     }
 
     private void delivery(LocalDate day) {
@@ -92,8 +91,8 @@ final class OrderBooks {
                 add(day, order.customer(), order.product(), order.packs());
         Chance extra = new Chance("extra", day);
         List<Customer> open = shop.customers().stream()
-                .filter(customer -> route(customer).days().contains(day.getDayOfWeek())
-                        && pool.containsKey(customer.priceList()))
+                .filter(customer ->
+                        route(customer).days().contains(day.getDayOfWeek()) && pool.containsKey(customer.priceList()))
                 .toList();
         long lines = Math.round(extraLines.getOrDefault(day.getDayOfWeek(), 0.0) * busy * extra.around(0.1));
         for (long line = 0; line < lines && !open.isEmpty(); line++) {
@@ -106,8 +105,8 @@ final class OrderBooks {
     private void afterClose(LocalDate day) {
         Chance chance = new Chance("late", day);
         for (LateHabit habit : LateHabit.OF_MILLRACE)
-            if (habit.weekday() == day.getDayOfWeek() && chance.happens(habit.often().chance()))
-                lines(day, habit, chance);
+            if (habit.weekday() == day.getDayOfWeek()
+                    && chance.happens(habit.often().chance())) lines(day, habit, chance);
         for (Product product : shop.products())
             if (chance.happens(STRAY_LATE))
                 line(day, chance, shop.customers().stream().toList(), new LateHabit.Line(product.code(), 1, 3));
@@ -123,8 +122,8 @@ final class OrderBooks {
 
     private void line(LocalDate day, Chance chance, List<Customer> customers, LateHabit.Line line) {
         List<Customer> reached = customers.stream()
-                .filter(customer -> route(customer).madeSameDay()
-                        && route(customer).days().contains(day.getDayOfWeek()))
+                .filter(customer ->
+                        route(customer).madeSameDay() && route(customer).days().contains(day.getDayOfWeek()))
                 .toList();
         int packs = line.step() * chance.between(1, line.mostSteps());
         add(day, chance.oneOf(reached).code(), line.product(), packs);
@@ -148,7 +147,7 @@ final class OrderBooks {
     /** Mass of what was wanted on a making day, in kg. */
     double kilograms(LocalDate day) {
         return madeOn(day).stream()
-                .collect(Collectors.summingDouble(
-                        line -> line.packs() * shop.product(line.key().product()).net().inGrams() / 1000.0));
+                .collect(Collectors.summingDouble(line ->
+                        line.packs() * shop.product(line.key().product()).net().inGrams() / 1000.0));
     }
 }

@@ -57,7 +57,8 @@ class RehearsedHistoryTest {
 
     @Test
     void loading_twice_changes_nothing() {
-        assertThat(PastWeeks.load(ledger, ReadHistory.from(HistoryFilesTest.FOLDER, shop))).isZero();
+        assertThat(PastWeeks.load(ledger, ReadHistory.from(HistoryFilesTest.FOLDER, shop)))
+                .isZero();
     }
 
     @Test
@@ -66,7 +67,8 @@ class RehearsedHistoryTest {
         assertThat(weeks.get(0).monday()).isEqualTo(Span.FIRST);
         assertThat(weeks.subList(0, 25)).allMatch(week -> week.days() == 6);
         assertThat(weeks.get(25).days()).as("closed on Thursday").isEqualTo(5);
-        assertThat(weeks).allMatch(week -> week.products().size() == shop.products().size());
+        assertThat(weeks)
+                .allMatch(week -> week.products().size() == shop.products().size());
     }
 
     /** As the demonstration shop's own book: 1.2 to 1.6 t a day over a week; a Tuesday, without sesame, is lighter. */
@@ -102,7 +104,8 @@ class RehearsedHistoryTest {
         assertThat(mean(weeks.subList(22, 26), week -> gave(week, "FIRM-400")) / before - 1)
                 .isCloseTo(Span.DRIFT * 0.7, within(0.008));
         double other = mean(weeks.subList(0, 21), week -> gave(week, "MED-400"));
-        assertThat(mean(weeks.subList(22, 26), week -> gave(week, "MED-400")) / other - 1).isCloseTo(0, within(0.008));
+        assertThat(mean(weeks.subList(22, 26), week -> gave(week, "MED-400")) / other - 1)
+                .isCloseTo(0, within(0.008));
     }
 
     @Test
@@ -114,11 +117,11 @@ class RehearsedHistoryTest {
 
     @Test
     void fridays_allow_for_what_kitchens_and_shops_think_of_late_and_for_little_else() {
-        List<Evening.Allowance> allowances =
-                Allowances.of(shop, FRIDAY, new PastWeeks(ledger, shop).lateDays());
+        List<Evening.Allowance> allowances = Allowances.of(shop, FRIDAY, new PastWeeks(ledger, shop).lateDays());
         assertThat(allowances).extracting(Evening.Allowance::product).contains("FIRM-BKT", "MED-BKT", "FIRM-400");
         assertThat(allowances).hasSizeLessThan(shop.products().size() / 3);
-        assertThat(Allowances.of(shop, FRIDAY.minusDays(2), new PastWeeks(ledger, shop).lateDays())).isEmpty();
+        assertThat(Allowances.of(shop, FRIDAY.minusDays(2), new PastWeeks(ledger, shop).lateDays()))
+                .isEmpty();
     }
 
     @Test

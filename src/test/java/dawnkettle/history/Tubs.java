@@ -28,8 +28,8 @@ final class Tubs {
 
     /** All tubs of a day for beans of one soak group. */
     void fill(LocalDate making, Map<Bought, Long> beans) {
-        Deque<Tub> tubs =
-                free.computeIfAbsent(making, day -> new ArrayDeque<>(shop.floor().tubs()));
+        Deque<Tub> tubs = free.computeIfAbsent(
+                making, day -> new ArrayDeque<>(shop.floor().tubs()));
         long all = beans.values().stream().mapToLong(Long::longValue).sum();
         long most = tubs.element().mostBeans().inGrams();
         long count = (all + most - 1) / most;

@@ -47,9 +47,9 @@ public final class PastWeeks {
      */
     public static int load(Ledger ledger, List<Recorded> facts) {
         return ledger.inTransaction(() -> {
-            int before = 0;
-            for (Recorded fact : facts) if (ledger.records().add(fact)) before++;
-            return before;
+            int fresh = 0;
+            for (Recorded fact : facts) if (ledger.records().add(fact)) fresh++;
+            return fresh;
         });
     }
 

@@ -13,6 +13,7 @@ import dawnkettle.draw.PdfSheets;
 import dawnkettle.draw.PdfTypeface;
 import dawnkettle.export.PlanJson;
 import dawnkettle.intake.DropFolder;
+import dawnkettle.intake.ReadHistory;
 import dawnkettle.label.LabelPrinter;
 import dawnkettle.label.MarketWording;
 import dawnkettle.label.PrinterProfile;
@@ -20,6 +21,7 @@ import dawnkettle.line.LabelFolder;
 import dawnkettle.mail.Post;
 import dawnkettle.night.Edges;
 import dawnkettle.night.Office;
+import dawnkettle.night.PastWeeks;
 import dawnkettle.night.PlanForm;
 import dawnkettle.night.Story;
 import dawnkettle.night.Thermometer;
@@ -135,7 +137,10 @@ public final class Main implements Wiring {
     }
 
     @Override
-    public void loadHistory(Configuration conf, Path confFolder, Ledger ledger) {}
+    public void loadHistory(Configuration conf, Path confFolder, Ledger ledger) {
+        Path history = confFolder.resolve("rehearsal/history");
+        if (Files.isDirectory(history)) PastWeeks.load(ledger, ReadHistory.from(history, conf.shop()));
+    }
 
     @Override
     public void serve(Runnable tick) {

@@ -28,6 +28,17 @@ final class BeanPrices {
         return new UnitPrice(Money.minor(paid, shop.house().currency()), beans);
     }
 
+    /** @param soaked so much of which lots */
+    UnitPrice of(Map<String, Mass> soaked) {
+        Mass beans = Mass.sum(soaked.values());
+        if (beans.isZero()) return standard();
+        BigDecimal minor = soaked.entrySet().stream()
+                .map(lot -> lots.getOrDefault(lot.getKey(), standard()).minorOf(lot.getValue()))
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        long paid = minor.setScale(0, RoundingMode.HALF_UP).longValueExact();
+        return new UnitPrice(Money.minor(paid, shop.house().currency()), beans);
+    }
+
     /** A tub of two lots is counted half and half: the plan does not say how much of each it holds. */
     private BigDecimal minorOf(PlannedSoak soak) {
         if (soak.beanLots().isEmpty()) return standard().minorOf(soak.beans());

@@ -83,7 +83,8 @@ final class DayTrace {
                 .toList();
     }
 
-    private static BigDecimal units(Material material, Mass mass) {
+    /** In the material's own unit. */
+    static BigDecimal units(Material material, Mass mass) {
         BigDecimal kilograms = mass.inKilograms(6, RoundingMode.UNNECESSARY);
         boolean oilByLitre = material.unit() == Material.Unit.LITRE && material.kind() == Material.Kind.OIL;
         return oilByLitre ? kilograms.divide(KILOGRAMS_A_LITRE_OF_OIL, 6, RoundingMode.HALF_UP) : kilograms;

@@ -22,11 +22,9 @@ public final class ReportWeek implements Work {
     @Override
     public String run(LocalDate day) {
         LocalDate monday = day.with(java.time.temporal.TemporalAdjusters.previousOrSame(java.time.DayOfWeek.MONDAY));
-        List<MadeDay> days = new PastWeeks(office.ledger(), office.shop())
-                .madeDays().stream()
-                        .filter(made -> made.date().isBefore(monday))
-                        .filter(made -> !made.date().isBefore(monday.minusWeeks(WEEKS_SHOWN)))
-                        .toList();
+        PastWeeks past =
+                new PastWeeks(office.ledger(), office.shop(), office.edges().plans());
+        List<MadeDay> days = past.madeDays(monday.minusWeeks(WEEKS_SHOWN), monday);
         if (days.isEmpty()) return "nothing was made in the weeks before; no cost report";
         List<WeekCosts> weeks = WeekCosts.byWeek(days, office.shop());
         Mail mail = CostReport.of(weeks, office.shop(), office.edges().mail().charts())

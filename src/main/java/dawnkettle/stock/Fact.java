@@ -16,6 +16,7 @@ public sealed interface Fact {
         RECEIVED,
         COUNTED,
         YIELDED,
+        PACKED,
         COOKED,
         COOLED,
         SOAKED,
@@ -23,7 +24,8 @@ public sealed interface Fact {
         SOLD,
         DELIVERED,
         RETURNED,
-        PRICED
+        PRICED,
+        CAME_LATE
     }
 
     /** Goods came in: a supplier's lot of a material, and what was paid for all of it. */
@@ -62,6 +64,14 @@ public sealed interface Fact {
         @Override
         public Kind kind() {
             return Kind.YIELDED;
+        }
+    }
+
+    /** Packs of a product that were filled from a batch. */
+    record Packed(LotCode lot, String product, int packs) implements Fact {
+        @Override
+        public Kind kind() {
+            return Kind.PACKED;
         }
     }
 
@@ -140,6 +150,17 @@ public sealed interface Fact {
         @Override
         public Kind kind() {
             return Kind.PRICED;
+        }
+    }
+
+    /**
+     * Packs of a product that came after the close of a making day, of all orders together; for days whose orders are
+     * not in the ledger.
+     */
+    record CameLate(String product, LocalDate productionDate, int packs) implements Fact {
+        @Override
+        public Kind kind() {
+            return Kind.CAME_LATE;
         }
     }
 }

@@ -17,6 +17,11 @@ public record LotCode(String text) implements Comparable<LotCode> {
         return new LotCode(String.format(Locale.ROOT, "%s-%s%02d", DAY.format(productionDate), mark, number));
     }
 
+    /** @throws java.time.DateTimeException where its digits are no day, which {@link #of} never gives */
+    public LocalDate productionDate() {
+        return LocalDate.parse(text.substring(0, 6), DAY);
+    }
+
     @Override
     public int compareTo(LotCode other) {
         return text.compareTo(other.text);

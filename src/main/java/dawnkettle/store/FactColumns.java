@@ -3,6 +3,7 @@ package dawnkettle.store;
 import dawnkettle.measure.Money;
 import dawnkettle.shop.Material;
 import dawnkettle.stock.Fact;
+import dawnkettle.stock.Fact.CameLate;
 import dawnkettle.stock.Fact.Cooked;
 import dawnkettle.stock.Fact.Cooled;
 import dawnkettle.stock.Fact.CountedMaterial;
@@ -11,6 +12,7 @@ import dawnkettle.stock.Fact.Dating;
 import dawnkettle.stock.Fact.Delivered;
 import dawnkettle.stock.Fact.LostBatch;
 import dawnkettle.stock.Fact.LostPacks;
+import dawnkettle.stock.Fact.Packed;
 import dawnkettle.stock.Fact.Priced;
 import dawnkettle.stock.Fact.Received;
 import dawnkettle.stock.Fact.Returned;
@@ -43,6 +45,9 @@ final class FactColumns {
         if (fact instanceof CountedMaterial f) return material(f.material(), f.lot(), f.left());
         if (fact instanceof CountedPacks f) return countedPacks(f);
         if (fact instanceof Yielded f) return yielded(f);
+        if (fact instanceof Packed f) return packs(f.lot(), f.product(), f.packs());
+        if (fact instanceof CameLate f)
+            return map("product", f.product(), "day", f.productionDate(), "packs", f.packs());
         if (fact instanceof Cooked f) return map("lot", f.lot(), "tenths", f.reached(), "minutes", f.minutes());
         if (fact instanceof Cooled f) return map("lot", f.lot(), "tenths", f.reached());
         if (fact instanceof Soaked f) return soaked(f);
@@ -104,6 +109,8 @@ final class FactColumns {
                 new CountedPacks(row.lot("lot"), row.text("product"), row.whole("packs"), dating(row));
             case "yielded" ->
                 new Yielded(row.lot("lot"), row.text("recipe"), row.mass("beans_mg"), row.mass("mass_mg"));
+            case "packed" -> new Packed(row.lot("lot"), row.text("product"), row.whole("packs"));
+            case "came-late" -> new CameLate(row.text("product"), row.day("day"), row.whole("packs"));
             case "cooked" -> new Cooked(row.lot("lot"), row.celsius("tenths"), row.whole("minutes"));
             case "cooled" -> new Cooled(row.lot("lot"), row.celsius("tenths"));
             case "soaked" -> new Soaked(row.day("day"), row.text("place"), row.text("lot"), row.mass("beans_mg"));

@@ -48,6 +48,13 @@ public final class PlanRows {
                 productionDate);
     }
 
+    /** Days that have a plan, the oldest first. */
+    public List<LocalDate> days() {
+        return sql.list(
+                row -> row.day("production_date"),
+                "SELECT DISTINCT production_date FROM plan ORDER BY production_date");
+    }
+
     /** The number that the next revision of a day gets, from 1. */
     public int nextRevision(LocalDate productionDate) {
         return (int) sql.number(

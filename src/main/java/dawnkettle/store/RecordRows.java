@@ -9,7 +9,6 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** What happened, as people wrote it down: only ever added. */
@@ -29,29 +28,35 @@ public final class RecordRows {
     public boolean add(Recorded recorded) {
         return sql.inTransaction(() -> {
             String word = FactColumns.word(recorded.fact());
-            Optional<Recorded> before = sql.first(
-                    RecordRows::recorded,
-                    "SELECT * FROM record WHERE origin = ? AND kind = ?",
-                    recorded.origin(),
-                    word);
-            if (before.isEmpty()) insert(word, recorded);
-            else if (!before.get().fact().equals(recorded.fact()))
+            if (insert(word, recorded)) return true;
+            Fact before = sql.first(
+                            RecordRows::recorded,
+                            "SELECT * FROM record WHERE origin = ? AND kind = ?",
+                            recorded.origin(),
+                            word)
+                    .orElseThrow()
+                    .fact();
+            if (!before.equals(recorded.fact()))
                 throw new IllegalStateException(
                         "\"" + recorded.origin() + "\" has recorded another " + word + " before");
-            return before.isEmpty();
+            return false;
         });
     }
 
-    private void insert(String word, Recorded recorded) {
+    private boolean insert(String word, Recorded recorded) {
         Map<String, Object> columns = FactColumns.of(recorded.fact());
         List<Object> values =
                 new ArrayList<>(List.of(word, recorded.happenedAt(), recorded.recordedAt(), recorded.origin()));
         values.addAll(columns.values());
-        sql.write(
-                "INSERT INTO record (kind, happened_at, recorded_at, origin"
-                        + columns.keySet().stream().map(name -> ", " + name).collect(Collectors.joining())
-                        + ") VALUES (" + String.join(", ", Collections.nCopies(values.size(), "?")) + ")",
-                values.toArray());
+        return sql.write(
+                        "INSERT INTO record (kind, happened_at, recorded_at, origin"
+                                + columns.keySet().stream()
+                                        .map(name -> ", " + name)
+                                        .collect(Collectors.joining())
+                                + ") VALUES (" + String.join(", ", Collections.nCopies(values.size(), "?"))
+                                + ") ON CONFLICT (origin, kind) DO NOTHING",
+                        values.toArray())
+                == 1;
     }
 
     /** Records of a kind that happened from one instant until another, in the order they happened. */

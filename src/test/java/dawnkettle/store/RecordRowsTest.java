@@ -31,6 +31,8 @@ class RecordRowsTest {
             new Fact.CountedPacks(KeptNight.LOT, "FIRM-12", 6, Optional.empty()),
             new Fact.CountedPacks(KeptNight.FED, "FRIED-8", 40, Optional.of(new Fact.Dating(DAY, DAY.plusDays(9)))),
             new Fact.Yielded(KeptNight.LOT, "firm", Mass.kilograms(6), Mass.grams(14_350)),
+            new Fact.Packed(KeptNight.LOT, "FIRM-12", 30),
+            new Fact.CameLate("FIRM-12", DAY, 4),
             new Fact.Cooked(KeptNight.LOT, Celsius.tenths(973), 7),
             new Fact.Cooled(KeptNight.LOT, Celsius.tenths(48)),
             new Fact.Soaked(DAY, "T1", "B-77", Mass.kilograms(6)),

@@ -29,6 +29,12 @@ class PlanCheckTest {
     }
 
     @Test
+    void the_plan_of_a_cold_day_with_a_soak_call_breaks_no_rule() {
+        assertThat(PlanCheck.broken(PlanJson.write(MillraceDay.coldPlan(), MillraceDay.SHOP)))
+                .isEmpty();
+    }
+
+    @Test
     void plans_of_shops_that_never_were_break_no_rule() {
         for (long seed = 1; seed <= 40; seed++) {
             Shop shop = AnyShop.of(seed);

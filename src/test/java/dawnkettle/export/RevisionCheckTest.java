@@ -9,9 +9,11 @@ import dawnkettle.plan.Evening;
 import dawnkettle.plan.Heading.Frozen;
 import dawnkettle.plan.PlanDay;
 import dawnkettle.plan.PlannedBatch;
+import dawnkettle.plan.PlannedRoute;
 import dawnkettle.plan.PlannedSoak;
 import dawnkettle.shop.Shop;
 import java.time.Instant;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -37,6 +39,18 @@ class RevisionCheckTest {
             String after = PlanJson.write(PlanDay.of(shop, later), shop);
             assertThat(PlanCheck.revisionBroken(PlanJson.write(before, shop), after))
                     .as("shop %d", seed)
+                    .isEmpty();
+        }
+    }
+
+    @Test
+    void revisions_of_the_demonstration_shop_change_no_fact_at_any_hour_of_the_day() {
+        for (int hour = 2; hour <= 14; hour += 3) {
+            Instant now = MillraceDay.at(MillraceDay.DAY, LocalTime.of(hour, 45));
+            DayPlan after = PlanDay.of(MillraceDay.SHOP, later(MillraceDay.evening(25), MillraceDay.PLAN, now));
+            String text = PlanJson.write(after, MillraceDay.SHOP);
+            assertThat(PlanCheck.revisionBroken(MillraceDay.TEXT, text))
+                    .as("%d:45", hour)
                     .isEmpty();
         }
     }
@@ -74,7 +88,15 @@ class RevisionCheckTest {
             if (batch.lot().text().endsWith("1"))
                 facts.add(new Frozen(Frozen.Kind.LOT_LABELLED, batch.lot().text(), now));
         }
+        for (PlannedRoute route : plan.routes())
+            if (route.departs().isBefore(now))
+                facts.add(new Frozen(Frozen.Kind.ROUTE_GONE, van(plan, route), route.departs()));
         return facts;
+    }
+
+    private static String van(DayPlan plan, PlannedRoute route) {
+        return route.route() + " "
+                + route.departs().atZone(plan.heading().zone()).toLocalDate();
     }
 
     @Test

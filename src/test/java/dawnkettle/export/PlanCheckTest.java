@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -69,5 +70,20 @@ class PlanCheckTest {
         Set<String> words = Set.of("no-search", "orders-only", "tub-filled", "batch-started");
         assertThat(rules.stream().filter(name -> !words.contains(name)).collect(Collectors.toSet()))
                 .isEqualTo(PlantedFaults.all().keySet());
+    }
+
+    @Test
+    void the_checker_shares_no_code_with_what_it_checks() throws IOException {
+        Pattern ours = Pattern.compile(
+                "import (static )?dawnkettle\\.(?!export\\.PlanFile)|\\b(PlanJson|PrettyJson|Row|Fields|[A-Z][a-z]+Form)\\b");
+        try (Stream<Path> sources = Files.list(Path.of("src/test/java/dawnkettle/export"))) {
+            for (Path source : sources.filter(
+                            file -> file.toString().matches(".*(Rules|PlanFile|Faults|PlanCheck)\\.java"))
+                    .filter(file -> !file.endsWith("PlantedFaults.java"))
+                    .toList())
+                assertThat(ours.matcher(Files.readString(source)).results().map(MatchResult::group))
+                        .as("%s", source)
+                        .isEmpty();
+        }
     }
 }

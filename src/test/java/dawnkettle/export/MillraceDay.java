@@ -10,6 +10,7 @@ import dawnkettle.measure.Mass;
 import dawnkettle.plan.DayPlan;
 import dawnkettle.plan.Evening;
 import dawnkettle.plan.PlanDay;
+import dawnkettle.plan.SoakCall;
 import dawnkettle.plan.Temperatures;
 import dawnkettle.shop.Material;
 import dawnkettle.shop.Product;
@@ -40,16 +41,28 @@ final class MillraceDay {
     private MillraceDay() {}
 
     static Evening evening(int roomDegrees) {
+        return evening(roomDegrees, closesAt(), Optional.empty());
+    }
+
+    /** The plan of a room so cold that tubs are filled in the morning, before the book closes. */
+    static DayPlan coldPlan() {
+        Evening morning = evening(12, at(DAY.minusDays(1), LocalTime.of(6, 0)), Optional.empty());
+        SoakCall call = PlanDay.soakCall(SHOP, morning, closesAt());
+        if (call.isEmpty()) throw new IllegalStateException("nothing had to be filled early");
+        return PlanDay.of(SHOP, evening(12, closesAt(), Optional.of(call)));
+    }
+
+    private static Evening evening(int roomDegrees, Instant now, Optional<SoakCall> call) {
         return new Evening(
                 book(),
                 Evening.Outlook.NONE,
                 new Evening.Larder(stock(), beans()),
                 new Evening.SoakRoom(
                         new Temperatures(Celsius.degrees(roomDegrees), Celsius.degrees(10), "a value typed in"),
-                        Optional.empty(),
+                        call,
                         List.of()),
                 Evening.Committed.NOTHING,
-                closesAt(),
+                now,
                 new Budget(DECODES, 20261204, 120_000));
     }
 

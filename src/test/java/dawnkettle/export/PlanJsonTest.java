@@ -9,6 +9,8 @@ import dawnkettle.plan.DayPlan;
 import dawnkettle.plan.PlanDay;
 import dawnkettle.shop.Shop;
 import dawnkettle.trouble.BadFile;
+import java.time.Instant;
+import java.time.ZoneId;
 import java.util.Locale;
 import java.util.TimeZone;
 import org.junit.jupiter.api.Test;
@@ -99,6 +101,21 @@ class PlanJsonTest {
         assertThat(PrettyJson.of(
                         new Row().people("a", 3).people("b", 4).people("c", 0).node()))
                 .contains("\"a\": 1.5", "\"b\": 2", "\"c\": 0");
+    }
+
+    @Test
+    void both_half_past_ones_of_the_night_the_clocks_go_back_are_told_apart() {
+        ZoneId zone = ZoneId.of("America/New_York");
+        String text = PrettyJson.of(new Row()
+                .instant("summer", Instant.parse("2026-11-01T05:30:00Z"), zone)
+                .instant("winter", Instant.parse("2026-11-01T06:30:00Z"), zone)
+                .instant("none", Instant.parse("2026-11-01T06:30:00Z"), ZoneId.of("UTC"))
+                .node());
+        assertThat(text)
+                .contains(
+                        "\"summer\": \"2026-11-01T01:30:00-04:00\"",
+                        "\"winter\": \"2026-11-01T01:30:00-05:00\"",
+                        "\"none\": \"2026-11-01T06:30:00+00:00\"");
     }
 
     @Test

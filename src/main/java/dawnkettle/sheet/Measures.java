@@ -40,11 +40,6 @@ final class Measures {
         return new Cell.Figure(parts[0], parts[1], lettering);
     }
 
-    /** In the other units; empty where one is enough. */
-    String alsoMass(Mass mass) {
-        return metric ? "" : kilograms(mass);
-    }
-
     /** What is weighed on the small scale: whole grams, or ounces to a hundredth with the grams. */
     String dose(Mass mass) {
         String grams = words.say(

@@ -31,12 +31,12 @@ final class RunOverview {
 
     private void write(Flow flow) {
         panel(Word.RUN_SHORT_TITLE, shortages(), true).ifPresent(flow::add);
-        flow.add(new Block.Panel("", List.of(summary()), false));
+        String summary = summary();
         if (!day.plan().operations().isEmpty()) {
-            flow.add(new Block.Gap(1));
             new Strip(day, flow).draw();
-            flow.add(new Block.Panel("", List.of(desk.say(Word.RUN_STRIP_NOTE)), false));
+            summary += " " + desk.say(Word.RUN_STRIP_NOTE);
         }
+        flow.add(new Block.Panel("", List.of(summary), false));
         panel(Word.RUN_WARNINGS, day.plan().warnings(), true).ifPresent(flow::add);
         flow.add(new Block.Heading(desk.say(Word.RUN_ROUTES)), vans());
         flow.add(new Block.Heading(desk.say(Word.RUN_BATCHES)), batches());

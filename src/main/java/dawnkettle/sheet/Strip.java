@@ -10,9 +10,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** The day as a strip: a lane a place of a station, a bar a batch, hours as a grid, vans at the foot. */
+/** The day as a strip: a lane a place of a station, a bar a batch, hours as a grid, vans at the head. */
 final class Strip {
-    private static final double NAMES_MM = 50;
+    private static final double NAMES_MM = 56;
     private static final double HIGHEST_MM = 6;
     private static final double LOWEST_MM = 4.2;
 
@@ -62,8 +62,9 @@ final class Strip {
     }
 
     void draw() {
-        List<Lane> lanes = new ArrayList<>(lanes());
+        List<Lane> lanes = new ArrayList<>();
         if (!day.plan().routes().isEmpty()) lanes.add(new VanLane(day));
+        lanes.addAll(lanes());
         fit(lanes);
         int next = 0;
         while (next < lanes.size()) {

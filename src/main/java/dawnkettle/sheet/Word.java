@@ -8,7 +8,6 @@ enum Word {
     TIME("HH:mm"),
 
     PAGE_OF("page {0} of {1}"),
-    FOR_DAY("for {0}"),
     FACTS("{0}  ·  planned {1}"),
     FACTS_PLAIN("{0}  ·  made {1}"),
     REVISION("Revision {0}"),
@@ -81,7 +80,6 @@ enum Word {
             "Lifting: more than 23 kg (51 lb) at once, as a 60 lb sack, is above the load constant (NIOSH): two people, or scoop."),
 
     RUN_TITLE("Run sheet: the whole day"),
-    RUN_STRIP("The day by station"),
     RUN_STRIP_NOTE("Number in a bar = batch. A bar too short for its number has none: see the sheet of its station."),
     RUN_LOAD("most {0} of {1}"),
     RUN_LANE("{0} ({1})"),
@@ -93,7 +91,6 @@ enum Word {
     RUN_BATCH("Batch"),
     RUN_LOT("Lot"),
     RUN_RECIPE("Recipe"),
-    RUN_FROM("From"),
     RUN_BEANS("Beans or input"),
     RUN_DOSE("Coagulant"),
     RUN_STARTS("Starts"),

@@ -6,46 +6,35 @@ import dawnkettle.conf.Configuration;
 import dawnkettle.conf.PrinterProfiles;
 import dawnkettle.conf.ReadConfiguration;
 import dawnkettle.draw.DotDrawing;
-import dawnkettle.draw.DotPng;
 import dawnkettle.draw.LabelDesigns;
 import dawnkettle.draw.LabelTypefaces;
-import dawnkettle.draw.PdfSheets;
-import dawnkettle.draw.PdfTypeface;
-import dawnkettle.export.PlanJson;
-import dawnkettle.intake.DropFolder;
 import dawnkettle.intake.ReadHistory;
-import dawnkettle.label.LabelPrinter;
+import dawnkettle.label.Designs;
+import dawnkettle.label.LabelCheck;
 import dawnkettle.label.MarketWording;
 import dawnkettle.label.PrinterProfile;
-import dawnkettle.line.LabelFolder;
-import dawnkettle.mail.Post;
-import dawnkettle.night.Edges;
 import dawnkettle.night.Office;
 import dawnkettle.night.PastWeeks;
-import dawnkettle.night.PlanForm;
 import dawnkettle.night.Story;
-import dawnkettle.night.Thermometer;
-import dawnkettle.plan.DayPlan;
-import dawnkettle.post.MimeForm;
-import dawnkettle.post.PostFolder;
 import dawnkettle.schedule.Ticker;
-import dawnkettle.sheet.Printer;
-import dawnkettle.sheet.SheetStyle;
-import dawnkettle.shop.Shop;
 import dawnkettle.store.Ledger;
-import java.io.IOException;
-import java.io.UncheckedIOException;
+import dawnkettle.trouble.BadFile;
+import dawnkettle.trouble.Place;
+import dawnkettle.trouble.Problem;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
-import java.util.stream.Stream;
 
 /** The door: builds everything by hand, runs one command, and leaves with its exit status. */
 public final class Main implements Wiring {
+    private static final Duration TICK = Duration.ofMinutes(1);
+
     private Main() {}
 
     public static void main(String[] args) {
@@ -59,81 +48,59 @@ public final class Main implements Wiring {
     }
 
     @Override
+    public Path shopFolder(Optional<Path> named) {
+        return named.orElseGet(() -> Files.isDirectory(Path.of("conf")) ? Path.of("conf") : Defaults.unpacked());
+    }
+
+    @Override
     public Configuration configuration(Path folder) {
-        return ReadConfiguration.from(folder);
+        Configuration conf = ReadConfiguration.from(folder);
+        List<Problem> problems = new ArrayList<>();
+        Designs designs = LabelDesigns.read(conf.labels().folder(), problems);
+        Map<String, PrinterProfile> profiles =
+                PrinterProfiles.read(conf.labels().folder().resolve("printers"), problems);
+        String profile = conf.labels().line().profile();
+        if (profiles.containsKey(profile)) problems.addAll(labels(conf, designs, profiles.get(profile)));
+        else
+            problems.add(new Problem(
+                    Place.of("shop.toml"),
+                    "no printer profile is called \"" + profile + "\"",
+                    "write profile as one of " + String.join(", ", profiles.keySet())));
+        if (!problems.isEmpty()) throw new BadFile(problems);
+        return conf;
+    }
+
+    private static List<Problem> labels(Configuration conf, Designs designs, PrinterProfile profile) {
+        DotDrawing drawing = drawing(conf, profile);
+        return new LabelCheck(conf.shop(), designs, drawing)
+                .problems(conf.labels().design());
+    }
+
+    static DotDrawing drawing(Configuration conf, PrinterProfile profile) {
+        MarketWording wording = MarketWording.of(conf.shop().house().market());
+        return new DotDrawing(
+                LabelTypefaces.ours(), profile.head().pitch(), wording.type().leastXHeight());
     }
 
     @Override
     public Office rehearsal(Configuration conf, Stage stage) {
-        Path out = stage.folder();
-        PdfTypeface typeface = PdfTypeface.notoSans();
-        PdfSheets pdf = new PdfSheets(typeface);
-        Printer printer = sheet -> {
-            try {
-                Files.createDirectories(out.resolve("sheets"));
-                Files.write(out.resolve("sheets").resolve(sheet.name() + ".pdf"), pdf.draw(sheet));
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-        };
-        PrinterProfile profile =
-                PrinterProfiles.read(Path.of("labels/printers")).get("text-with-hex-runs");
-        LabelPrinter labels = new LabelFolder(out.resolve("labels"), profile, new DotPng(), 10);
-        MarketWording wording = MarketWording.of(conf.shop().house().market());
-        DotDrawing drawing = new DotDrawing(
-                LabelTypefaces.ours(), profile.head().pitch(), wording.type().leastXHeight());
-        Post post = new PostFolder(
-                out.resolve("mail"),
-                new MimeForm(conf.post().from(), conf.shop().house().zone()));
-        Edges edges = new Edges(
-                new Edges.Senses(
-                        new DroppedOrders(new DropFolder(out.resolve("drop"), Duration.ZERO)),
-                        stage.thermometer().orElseGet(() -> norms(conf)),
-                        now -> Optional.empty()),
-                new Edges.PaperDesk(printer, SheetStyle.of(conf.shop().house(), typeface)),
-                new Edges.LabelDesk(
-                        labels,
-                        drawing,
-                        LabelDesigns.read(Path.of("labels")),
-                        conf.labels().design()),
-                new Edges.MailDesk(post, chart -> {
-                    throw new IllegalStateException("no charts");
-                }),
-                planForm(conf.shop()));
         return new Office(
-                new Office.Papers(conf.shop(), conf.standing(), conf.night()),
+                papers(conf, stage.folder()),
                 stage.ledger(),
                 stage.clock(),
-                edges,
+                new Doors(conf).rehearsal(stage),
                 stage.story());
     }
 
-    private static Thermometer norms(Configuration conf) {
-        return now -> new dawnkettle.plan.Temperatures(
-                conf.shop()
-                        .climate()
-                        .room(now.atZone(conf.shop().house().zone()).getMonth()),
-                conf.shop().climate().tap(now.atZone(conf.shop().house().zone()).getMonth()),
-                "norm of the month");
-    }
-
-    private static PlanForm planForm(Shop shop) {
-        return new PlanForm() {
-            @Override
-            public String write(DayPlan plan) {
-                return PlanJson.write(plan, shop);
-            }
-
-            @Override
-            public DayPlan read(String text) {
-                return PlanJson.read(text, shop);
-            }
-        };
+    /** In a rehearsal what changes from day to day lies in its own folder. */
+    private static Office.Papers papers(Configuration conf, Path folder) {
+        return new Office.Papers(conf.shop(), conf.standing(), conf.night().inFolder(folder));
     }
 
     @Override
     public Office service(Configuration conf, Ledger ledger, Story story) {
-        throw new IllegalStateException("not yet");
+        Office.Papers papers = new Office.Papers(conf.shop(), conf.standing(), conf.night());
+        return new Office(papers, ledger, clock(conf), new Doors(conf).service(), story);
     }
 
     @Override
@@ -144,7 +111,7 @@ public final class Main implements Wiring {
 
     @Override
     public void serve(Runnable tick) {
-        Ticker ticker = Ticker.start(tick, Duration.ofMinutes(1));
+        Ticker ticker = Ticker.start(tick, TICK);
         CountDownLatch stopped = new CountDownLatch(1);
         Runtime.getRuntime().addShutdownHook(new Thread(() -> {
             ticker.close();
@@ -154,17 +121,6 @@ public final class Main implements Wiring {
             stopped.await();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-        }
-    }
-
-    @Override
-    public List<Path> rehearsalOrders(Path conf) {
-        try (Stream<Path> files = Files.list(conf.resolve("rehearsal"))) {
-            return files.filter(file -> file.toString().endsWith(".csv"))
-                    .sorted()
-                    .toList();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
         }
     }
 }

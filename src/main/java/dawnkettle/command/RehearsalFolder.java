@@ -56,7 +56,17 @@ final class RehearsalFolder {
         }
     }
 
-    void drop(Path orders) {
+    /** Drops every order file of a folder, where it is there. */
+    void dropAll(Path folder) {
+        if (Files.notExists(folder)) return;
+        try (Stream<Path> files = Files.list(folder)) {
+            files.filter(file -> file.toString().endsWith(".csv")).sorted().forEach(this::drop);
+        } catch (IOException e) {
+            throw away(e);
+        }
+    }
+
+    private void drop(Path orders) {
         try {
             Files.createDirectories(root.resolve("drop"));
             Files.copy(

@@ -76,11 +76,11 @@ final class Rehearse implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter terminal = spec.commandLine().getOut();
-        Path confFolder = folder.conf == null ? Path.of("conf") : folder.conf;
+        Path confFolder = wiring.shopFolder(Optional.ofNullable(folder.conf));
         Configuration conf = wiring.configuration(confFolder);
         RehearsalFolder files = new RehearsalFolder(out);
         files.clear();
-        wiring.rehearsalOrders(confFolder).forEach(files::drop);
+        files.dropAll(confFolder.resolve("rehearsal"));
         try (Ledger ledger = Ledger.open(files.ledger())) {
             wiring.loadHistory(conf, confFolder, ledger);
             return play(conf, confFolder, files, ledger, terminal);

@@ -7,13 +7,15 @@ import dawnkettle.night.Thermometer;
 import dawnkettle.store.Ledger;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.List;
 import java.util.Optional;
 
 /** What the commands need built; the door builds it. */
 public interface Wiring {
     /** The machine's clock, in the given shop's zone. */
     Clock clock(Configuration conf);
+
+    /** The folder that was named, or {@code conf}, or, where there is none, the shop that comes along. */
+    Path shopFolder(Optional<Path> named);
 
     /**
      * Reads {@code conf/} and the label designs beside it, and looks at both together.
@@ -36,7 +38,4 @@ public interface Wiring {
 
     /** Where a rehearsal plays. */
     record Stage(Path conf, Path folder, Ledger ledger, Clock clock, Story story, Optional<Thermometer> thermometer) {}
-
-    /** Order files that a rehearsal of {@code conf} drops. */
-    List<Path> rehearsalOrders(Path conf);
 }

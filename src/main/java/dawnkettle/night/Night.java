@@ -72,8 +72,7 @@ public final class Night {
     /** When there is next something to do after now. */
     public Optional<Instant> nextWake() {
         Instant now = office.now();
-        Stream<Instant> slots =
-                slots(now).stream().map(Timetable.Slot::due).filter(due -> due.isAfter(now));
+        Stream<Instant> slots = slots(now).stream().map(Timetable.Slot::due).filter(due -> due.isAfter(now));
         Stream<Instant> runs = slots(now).stream()
                 .filter(slot -> slot.step() == Step.LABELS)
                 .flatMap(slot -> office.plan(slot.businessDate()).stream())

@@ -18,6 +18,13 @@ public record NightSettings(Times times, Places places, Search search, List<Stri
         summaryTo = List.copyOf(summaryTo);
     }
 
+    /** The same night with all that changes from day to day in {@code folder}. */
+    public NightSettings inFolder(Path folder) {
+        Places inside =
+                new Places(folder.resolve("ledger.db"), folder, folder.resolve("drop"), folder.resolve("backups"));
+        return new NightSettings(times, inside, search, summaryTo);
+    }
+
     /**
      * @param soakCall before the first tub must be filled, on the working day before the production day
      * @param close cut-off of the order book, on the working day before the production day

@@ -63,10 +63,7 @@ final class Batches {
                     .toList();
             if (hungry.isEmpty()) return all(brews);
             for (Brew brew : hungry)
-                caps.merge(
-                        brew.recipe.code(),
-                        brews.get(brew.recipe.code()).size() - 1,
-                        Math::min);
+                caps.merge(brew.recipe.code(), brews.get(brew.recipe.code()).size() - 1, Math::min);
         }
     }
 

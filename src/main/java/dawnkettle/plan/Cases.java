@@ -75,6 +75,6 @@ final class Cases {
                 packDate,
                 bestBefore,
                 product.wording().gtin(),
-                FairCopy.elementString(product, bestBefore, lot));
+                PlannedLabel.elementString(product, bestBefore, lot));
     }
 }

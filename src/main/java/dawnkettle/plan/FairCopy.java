@@ -3,7 +3,6 @@ package dawnkettle.plan;
 import dawnkettle.floor.Placement;
 import dawnkettle.measure.Mass;
 import dawnkettle.shop.Coagulant;
-import dawnkettle.shop.Product;
 import dawnkettle.shop.Shop;
 import dawnkettle.shop.Step;
 import java.math.RoundingMode;
@@ -211,11 +210,5 @@ final class FairCopy {
                 if (filled.getValue() > 0)
                     labels.add(cases.label(brew, filled.getKey(), names.lot(brew), packDate(brew)));
         return labels;
-    }
-
-    static String elementString(Product product, LocalDate bestBefore, dawnkettle.stock.LotCode lot) {
-        String date = java.time.format.DateTimeFormatter.ofPattern("uuMMdd", java.util.Locale.ROOT)
-                .format(bestBefore);
-        return product.wording().gtin().map(gtin -> "(01)" + gtin).orElse("") + "(15)" + date + "(10)" + lot;
     }
 }

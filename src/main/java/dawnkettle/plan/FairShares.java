@@ -26,7 +26,8 @@ final class FairShares {
                     .toList());
             if (wanted.compareTo(left) > 0) share(equals, left, wanted, shares);
             else equals.forEach(line -> shares.put(line, line.open()));
-            for (OpenLine line : equals) left = left.minusOrZero(line.product.net().times(shares.get(line)));
+            for (OpenLine line : equals)
+                left = left.minusOrZero(line.product.net().times(shares.get(line)));
         }
         return shares;
     }

@@ -58,9 +58,8 @@ final class Filler {
 
     private void serve(OpenLine line, int packs) {
         Mass whole = line.product.net().times(packs);
-        Optional<Brew> one = brews.stream()
-                .filter(brew -> brew.room().compareTo(whole) >= 0)
-                .findFirst();
+        Optional<Brew> one =
+                brews.stream().filter(brew -> brew.room().compareTo(whole) >= 0).findFirst();
         int left = packs;
         if (one.isPresent()) give(one.get(), line, left);
         else for (Brew brew : brews) left -= give(brew, line, left);

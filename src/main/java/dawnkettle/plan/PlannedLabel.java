@@ -1,8 +1,11 @@
 package dawnkettle.plan;
 
+import dawnkettle.shop.Product;
 import dawnkettle.stock.LotCode;
 import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -23,6 +26,12 @@ public record PlannedLabel(
         String elementString) {
     public PlannedLabel {
         partCases = List.copyOf(partCases);
+    }
+
+    /** The element string of a lot's cases: no number of its own, no (01). */
+    public static String elementString(Product product, LocalDate bestBefore, LotCode lot) {
+        String date = DateTimeFormatter.ofPattern("uuMMdd", Locale.ROOT).format(bestBefore);
+        return product.wording().gtin().map(gtin -> "(01)" + gtin).orElse("") + "(15)" + date + "(10)" + lot;
     }
 
     /** Labels to print. */

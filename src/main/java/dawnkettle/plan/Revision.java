@@ -223,7 +223,8 @@ final class Revision {
         all.addAll(more);
         Map<String, List<Placement>> fixed = fixed();
         Attempt.Bench bench = new Attempt.Bench(this::soaking, times);
-        return new Attempt(shop, new FloorOfDay(shop, clock, evening.now()), bench, fixed).of(all, wants.vans, evening.budget());
+        return new Attempt(shop, new FloorOfDay(shop, clock, evening.now()), bench, fixed)
+                .of(all, wants.vans, evening.budget());
     }
 
     /** When new batches find no room, what they were for is declined and the rest stands as it was. */

@@ -102,7 +102,8 @@ final class Wants {
 
     /** In a revision a line keeps the lots from stock that the plan before gave it. */
     private void giveStockAsBefore(OpenLine line) {
-        for (Allocation one : evening.committed().before().map(DayPlan::allocation).orElse(List.of())) {
+        for (Allocation one :
+                evening.committed().before().map(DayPlan::allocation).orElse(List.of())) {
             if (!one.fromStock() || !line.isFor(one)) continue;
             left.keySet().stream()
                     .filter(lot -> lot.lot().equals(one.lot()) && lot.product().equals(one.product()))

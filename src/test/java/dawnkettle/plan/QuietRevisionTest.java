@@ -11,7 +11,8 @@ import net.jqwik.api.constraints.LongRange;
 
 class QuietRevisionTest {
     @Property(tries = 40, seed = "3")
-    void a_revision_of_what_has_not_changed_is_the_same_plan_unless_somebody_was_short(@ForAll @LongRange(min = 1, max = 10_000) long seed) {
+    void a_revision_of_what_has_not_changed_is_the_same_plan_unless_somebody_was_short(
+            @ForAll @LongRange(min = 1, max = 10_000) long seed) {
         Shop shop = AnyShop.of(seed);
         Evening evening = AnyEvening.of(shop, seed, 0);
         DayPlan before = PlanDay.of(shop, evening);

@@ -1,0 +1,127 @@
+package dawnkettle;
+
+import dawnkettle.command.Wiring;
+import dawnkettle.conf.Configuration;
+import dawnkettle.conf.PrinterProfiles;
+import dawnkettle.draw.ChartPictures;
+import dawnkettle.draw.DotPng;
+import dawnkettle.draw.LabelDesigns;
+import dawnkettle.draw.PdfSheets;
+import dawnkettle.draw.PdfTypeface;
+import dawnkettle.export.PlanJson;
+import dawnkettle.intake.DropFolder;
+import dawnkettle.intake.RoomReading;
+import dawnkettle.intake.SynchronizedClock;
+import dawnkettle.intake.Thermometers;
+import dawnkettle.label.LabelPrinter;
+import dawnkettle.label.PrinterProfile;
+import dawnkettle.line.LabelFolder;
+import dawnkettle.line.SerialLabels;
+import dawnkettle.mail.Post;
+import dawnkettle.night.Edges;
+import dawnkettle.night.PlanForm;
+import dawnkettle.night.Thermometer;
+import dawnkettle.night.TrustedTime;
+import dawnkettle.paper.PaperFolder;
+import dawnkettle.paper.PrintQueue;
+import dawnkettle.plan.DayPlan;
+import dawnkettle.plan.Temperatures;
+import dawnkettle.post.MimeForm;
+import dawnkettle.post.PostFolder;
+import dawnkettle.post.SmtpPost;
+import dawnkettle.sheet.Printer;
+import dawnkettle.sheet.SheetStyle;
+import dawnkettle.shop.Shop;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Optional;
+
+/** Builds the night's doors to the outside: to the devices that {@code conf/} names, or into a folder. */
+final class Doors {
+    /** A dropped file that has not grown for so long is whole. */
+    private static final Duration SETTLED = Duration.ofSeconds(10);
+
+    private final Configuration conf;
+    private final Shop shop;
+    private final PdfTypeface typeface = PdfTypeface.notoSans();
+    private final PdfSheets pdf = new PdfSheets(typeface);
+    private final MimeForm mime;
+    private final PrinterProfile profile;
+
+    Doors(Configuration conf) {
+        this.conf = conf;
+        this.shop = conf.shop();
+        this.mime = new MimeForm(conf.post().from(), shop.house().zone());
+        this.profile = PrinterProfiles.read(conf.labels().folder().resolve("printers"))
+                .get(conf.labels().line().profile());
+    }
+
+    Edges rehearsal(Wiring.Stage stage) {
+        Path out = stage.folder();
+        DropFolder drop = new DropFolder(out.resolve("drop"), Duration.ZERO);
+        Edges.Senses senses = new Edges.Senses(
+                new DroppedOrders(drop), stage.thermometer().orElseGet(this::thermometer), now -> Optional.empty());
+        return edges(
+                senses,
+                new PaperFolder(out.resolve("sheets"), pdf),
+                labelFolder(out.resolve("labels")),
+                new PostFolder(out.resolve("mail"), mime));
+    }
+
+    Edges service() {
+        Path tray = conf.night().places().outTray();
+        DropFolder drop = new DropFolder(conf.night().places().dropFolder(), SETTLED);
+        TrustedTime time = new SynchronizedClock()::doubt;
+        Printer printer = conf.paper().queue().isPresent()
+                ? new PrintQueue(conf.paper(), pdf)
+                : new PaperFolder(tray.resolve("sheets"), pdf);
+        LabelPrinter labels = conf.labels().line().device().isEmpty()
+                ? labelFolder(tray.resolve("labels"))
+                : new SerialLabels(conf.labels().line(), profile);
+        Post post = conf.post().host().isPresent()
+                ? new SmtpPost(conf.post(), mime)
+                : new PostFolder(tray.resolve("mail"), mime);
+        return edges(new Edges.Senses(new DroppedOrders(drop), thermometer(), time), printer, labels, post);
+    }
+
+    private Edges edges(Edges.Senses senses, Printer printer, LabelPrinter labels, Post post) {
+        return new Edges(
+                senses,
+                new Edges.PaperDesk(printer, SheetStyle.of(shop.house(), typeface)),
+                new Edges.LabelDesk(
+                        labels,
+                        Main.drawing(conf, profile),
+                        LabelDesigns.read(conf.labels().folder()),
+                        conf.labels().design()),
+                new Edges.MailDesk(post, new ChartPictures()),
+                planForm(shop));
+    }
+
+    private LabelPrinter labelFolder(Path folder) {
+        return new LabelFolder(
+                folder, profile, new DotPng(), conf.labels().line().group());
+    }
+
+    private Thermometer thermometer() {
+        Thermometers thermometers = new Thermometers(
+                conf.thermometer(), shop.climate(), shop.house().zone());
+        return now -> {
+            RoomReading reading = thermometers.read(now);
+            return new Temperatures(reading.room(), reading.tap(), reading.source());
+        };
+    }
+
+    private static PlanForm planForm(Shop shop) {
+        return new PlanForm() {
+            @Override
+            public String write(DayPlan plan) {
+                return PlanJson.write(plan, shop);
+            }
+
+            @Override
+            public DayPlan read(String text) {
+                return PlanJson.read(text, shop);
+            }
+        };
+    }
+}

@@ -24,15 +24,24 @@ public final class Framing {
         PrinterProfile.Head head = profile.head();
         if (fed.width() > head.dots())
             return Optional.of("label is " + millimetres(fed.width()) + " mm across and the head prints "
-                    + millimetres(head.dots()) + " mm");
+                    + within(head.dots()) + " mm");
         if (fed.height() > head.mostRows())
             return Optional.of("label is " + millimetres(fed.height()) + " mm long and the printer takes "
-                    + millimetres(head.mostRows()) + " mm");
+                    + within(head.mostRows()) + " mm");
         return Optional.empty();
     }
 
+    /** A need in millimetres, rounded up. */
     private String millimetres(int dots) {
-        int tenths = (profile.head().pitch().micrometres(dots) + 99) / 100;
+        return shown((profile.head().pitch().micrometres(dots) + 99) / 100);
+    }
+
+    /** Room in millimetres; a dot more or less is not told apart. */
+    private String within(int dots) {
+        return shown(profile.head().pitch().micrometres(dots) / 100);
+    }
+
+    private static String shown(int tenths) {
         return tenths / 10 + "." + tenths % 10;
     }
 

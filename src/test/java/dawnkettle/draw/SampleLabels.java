@@ -3,9 +3,11 @@ package dawnkettle.draw;
 import dawnkettle.label.CaseLabel;
 import dawnkettle.label.Design;
 import dawnkettle.label.Designs;
+import dawnkettle.label.Dots;
 import dawnkettle.label.Element;
 import dawnkettle.label.ElementString;
 import dawnkettle.label.LabelText;
+import dawnkettle.label.Pitch;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Map;
@@ -55,5 +57,11 @@ public final class SampleLabels {
             case PART_CASE -> label(5).text();
             case SLIP -> slip();
         };
+    }
+
+    /** A design's sample at eight dots a millimetre, as it is read. */
+    public static Dots drawn(String name) {
+        Design design = designs().design(name);
+        return new DotDrawing(LabelTypefaces.ours(), new Pitch(8_000), 1_588).draw(design, textFor(design));
     }
 }

@@ -14,7 +14,7 @@ public final class LabelSlips {
         String whole = planned.cases() == 1 ? "1 whole case" : planned.cases() + " whole cases";
         String part = parts == 0 ? "" : parts == 1 ? ", 1 part case" : ", " + parts + " part cases";
         return slip(
-                "LOT STARTS HERE – not a label",
+                "NEW LOT – not a label",
                 planned.lot().text(),
                 product,
                 counted(planned.count()) + " follow: " + whole + part,
@@ -28,7 +28,8 @@ public final class LabelSlips {
                 lot,
                 product,
                 counted(labels) + " of this lot are void",
-                "destroyed ____ of " + labels + "  by ____");
+                "destroyed ____ of " + labels + "  by ____",
+                "Keep this slip with the run sheet");
     }
 
     /** For a run that broke off: what is certain, what to look at, what was not printed. */
@@ -37,7 +38,13 @@ public final class LabelSlips {
         String after = doubtful.last() == run.last()
                 ? ""
                 : (doubtful.last() + 1) + " to " + run.last() + " not printed before this slip";
-        return slip("COUNT these labels", run.lot(), run.product(), certain + ", look at " + doubtful, after);
+        return slip(
+                "COUNT these labels",
+                run.lot(),
+                run.product(),
+                certain + ", look at " + doubtful,
+                after,
+                "Keep this slip with the run sheet");
     }
 
     private static String counted(int labels) {

@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.IntConsumer;
 import java.util.function.Predicate;
 
 /** Questions to one printer and what its answers come to. */
@@ -53,12 +54,12 @@ final class PrinterTalk {
 
     /** Waits until the printer would print at once. */
     Outcome untilReady(Consumer<Condition> onStop) {
-        return until(state -> !state.isBusy() && state.stop().isEmpty(), onStop);
+        return until(state -> !state.isBusy() && state.stop().isEmpty(), onStop, left -> {});
     }
 
     /** Waits until what was sent has come out; an answer that could be a flipped bit is asked for twice. */
-    Outcome untilPrinted(Consumer<Condition> onStop) {
-        return until(this::isPrinted, onStop);
+    Outcome untilPrinted(Consumer<Condition> onStop, IntConsumer onLeft) {
+        return until(this::isPrinted, onStop, onLeft);
     }
 
     private boolean isPrinted(PrinterState state) {
@@ -66,8 +67,8 @@ final class PrinterTalk {
         return !state.isBusy() && state.remaining().isPresent();
     }
 
-    private Outcome until(Predicate<PrinterState> isDone, Consumer<Condition> onStop) {
-        Wait wait = new Wait(onStop);
+    private Outcome until(Predicate<PrinterState> isDone, Consumer<Condition> onStop, IntConsumer onLeft) {
+        Wait wait = new Wait(onStop, onLeft);
         int agreeing = 0;
         while (true) {
             Optional<PrinterState> state = ask();
@@ -83,14 +84,16 @@ final class PrinterTalk {
     /** How long has been waited, and for what. */
     private final class Wait {
         private final Consumer<Condition> onStop;
+        private final IntConsumer onLeft;
         private final Set<Condition> told = EnumSet.noneOf(Condition.class);
         private Duration silent = Duration.ZERO;
         private Duration waited = Duration.ZERO;
         private int left = Integer.MAX_VALUE;
         private Optional<PrinterState> last = Optional.empty();
 
-        Wait(Consumer<Condition> onStop) {
+        Wait(Consumer<Condition> onStop, IntConsumer onLeft) {
             this.onStop = onStop;
+            this.onLeft = onLeft;
         }
 
         /** Why to wait no longer; empty to go on. Only a falling count is progress: an answer may have flipped bits. */
@@ -104,6 +107,12 @@ final class PrinterTalk {
         }
 
         private void hear(PrinterState state) {
+            // Said twice running, so that no flipped bit is believed; nought may only mean that nothing was read yet.
+            boolean isSaidAgain = last.map(PrinterState::remaining)
+                    .filter(state.remaining()::equals)
+                    .isPresent();
+            if (isSaidAgain && state.remaining().orElse(0) > 0)
+                onLeft.accept(state.remaining().getAsInt());
             last = Optional.of(state);
             state.stop().filter(told::add).ifPresent(onStop);
             int now = state.remaining().orElse(left);

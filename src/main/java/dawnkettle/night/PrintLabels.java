@@ -110,8 +110,7 @@ final class PrintLabels {
         office.ledger().effects().intend(key, Effect.Kind.LABEL, day, office.now());
         if (!office.ledger().effects().sending(key, office.now())) return;
         try {
-            LabelRun run =
-                    run(label).from(office.ledger().labels().confirmedCount(label.lot(), label.product()) + 1);
+            LabelRun run = run(label).from(office.ledger().labels().confirmedCount(label.lot(), label.product()) + 1);
             office.edges().labels().printer().print(run, new Journal());
             office.ledger().effects().done(key, office.now(), label.count() + " labels");
             office.tell(label.count() + " labels of lot " + label.lot() + " " + label.product());

@@ -31,7 +31,7 @@ public final class SampleLabels {
                 new CaseLabel.Holds(
                         packs, 12, "11.9 oz (340 g)", packs == 12 ? "8.99 lb (4.08 kg)" : "3.74 lb (1.7 kg)"),
                 new CaseLabel.Says(
-                        "Water, soybeans, magnesium chloride (coagulant), calcium sulfate (coagulant), sea salt",
+                        "Water, soybeans, magnesium chloride (coagulant), sea salt",
                         "SOY",
                         "Keep refrigerated at or below 41 °F (5 °C)",
                         "Millrace Tofu Works",
@@ -42,12 +42,12 @@ public final class SampleLabels {
     public static LabelText slip() {
         return new LabelText(
                 Map.of(
-                        "heading", "LOT STARTS HERE – not a label",
+                        "heading", "NEW LOT – not a label",
                         "lot", "261204-FI03",
                         "product", "Firm tofu, 12 oz blocks",
                         "line1", "48 labels follow: 47 whole cases, 1 part case",
-                        "line2", "Put this slip with the run sheet",
-                        "line3", "used ____  destroyed ____  = printed 48"),
+                        "line2", "used ____  destroyed ____  = printed 48",
+                        "line3", "Keep this slip with the run sheet"),
                 Optional.empty());
     }
 

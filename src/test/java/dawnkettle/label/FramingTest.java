@@ -20,6 +20,9 @@ class FramingTest {
             #......#
             """);
 
+    /** How many random pictures a profile is given; {@code -Dfuzz=1000000} for a long night. */
+    private static final int PICTURES = Integer.getInteger("fuzz", 10_000);
+
     static Stream<PrinterProfile> profiles() {
         return SampleProfiles.all().stream();
     }
@@ -65,7 +68,7 @@ class FramingTest {
     void no_picture_can_change_the_commands(PrinterProfile profile) {
         Random random = new Random(20261204);
         Framing framing = new Framing(profile);
-        for (int i = 0; i < 20_000; i++) {
+        for (int i = 0; i < PICTURES; i++) {
             Dots.Ink ink = new Dots.Ink(1 + random.nextInt(40), 1 + random.nextInt(12));
             Dots shape = ink.dry();
             int dots = random.nextInt(1 + shape.width() * shape.height());

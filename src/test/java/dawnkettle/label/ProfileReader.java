@@ -93,7 +93,7 @@ public final class ProfileReader {
             for (int x = 0; x < rowBytes * 8; x++) {
                 boolean one = (data[row * rowBytes + x / 8] >> 7 - x % 8 & 1) == 1;
                 // White that fills up the last byte may lie off the picture; black may not.
-                if (one == profile.coding().blackIsOne()) ink.set(x, top + row, true);
+                if (one == profile.coding().blackIsOne()) ink.set(numbers.getOrDefault("x", 0) + x, top + row, true);
             }
         return rows;
     }

@@ -101,7 +101,7 @@ public final class PrinterProfiles {
                             picture.inputPositionOf("form"),
                             "form \"" + word + "\" is not known",
                             "write rows, band or hex-runs");
-                    return PrinterProfile.Form.ROWS;
+                    return PrinterProfile.Form.BAND;
                 });
     }
 
@@ -212,7 +212,7 @@ public final class PrinterProfiles {
 
     private String text(TomlTable table, String key) {
         if (table.get(key) instanceof String text) return text;
-        wrong(table.inputPositionOf(key), key + " \"" + table.get(key) + "\" is not text", "write " + key + " = \"…\"");
+        wrong(table.inputPositionOf(key), shown(table, key) + " is not text", "write " + key + " = \"…\"");
         return "";
     }
 
@@ -220,9 +220,13 @@ public final class PrinterProfiles {
         if (table.get(key) instanceof Long number && number >= least && number <= most) return number.intValue();
         wrong(
                 table.inputPositionOf(key),
-                key + " \"" + table.get(key) + "\" is not a whole number that goes here",
+                shown(table, key) + " is not a whole number that goes here",
                 "write " + least + " to " + most);
         return least;
+    }
+
+    private static String shown(TomlTable table, String key) {
+        return table.contains(key) ? key + " \"" + table.get(key) + "\"" : key + " is missing and so";
     }
 
     private TomlTable table(TomlTable table, String key) {

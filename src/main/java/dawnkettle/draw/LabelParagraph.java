@@ -8,6 +8,9 @@ import java.util.List;
 
 /** Text in its box: as large as fits, never smaller than it may be, broken between words. */
 final class LabelParagraph {
+    /** A line one dot higher than its box by rounding alone is no fault of the design. */
+    private static final int SLACK = 1;
+
     private final LabelGauge gauge;
     private final DesignPart.Words words;
     private final String text;
@@ -76,7 +79,7 @@ final class LabelParagraph {
 
     private boolean fits(List<String> broken, int em) {
         return broken.size() <= words.type().lines()
-                && height(broken.size(), em) <= down()
+                && height(broken.size(), em) <= down() + SLACK
                 && broken.stream().allMatch(line -> width(line, em) <= across());
     }
 
@@ -111,7 +114,6 @@ final class LabelParagraph {
     }
 
     private int down() {
-        // A line one dot higher than its box by rounding alone is no fault of the design.
-        return gauge.dots(words.area().bottom()) - gauge.dots(words.area().y()) + 1;
+        return gauge.dots(words.area().bottom()) - gauge.dots(words.area().y());
     }
 }

@@ -25,6 +25,7 @@ public record ByteTemplate(String text) {
             "copies",
             "darkness",
             "speed",
+            "x",
             "y",
             "widthDots",
             "heightDots",

@@ -3,6 +3,7 @@ package dawnkettle.label;
 import dawnkettle.trouble.BadFile;
 import dawnkettle.trouble.Place;
 import dawnkettle.trouble.Problem;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,9 +11,6 @@ import java.util.Optional;
 
 /** Puts pictures into the bytes of one printer profile. */
 public final class Framing {
-    /** Fewer blank rows than this between two bands cost less than a second command. */
-    private static final int WORTH_A_BAND = 4;
-
     private final PrinterProfile profile;
 
     public Framing(PrinterProfile profile) {
@@ -24,15 +22,24 @@ public final class Framing {
         PrinterProfile.Head head = profile.head();
         if (fed.width() > head.dots())
             return Optional.of("label is " + millimetres(fed.width()) + " mm across and the head prints "
-                    + millimetres(head.dots()) + " mm");
+                    + within(head.dots()) + " mm");
         if (fed.height() > head.mostRows())
             return Optional.of("label is " + millimetres(fed.height()) + " mm long and the printer takes "
-                    + millimetres(head.mostRows()) + " mm");
+                    + within(head.mostRows()) + " mm");
         return Optional.empty();
     }
 
+    /** A need in millimetres, rounded up. */
     private String millimetres(int dots) {
-        int tenths = (profile.head().pitch().micrometres(dots) + 99) / 100;
+        return shown((profile.head().pitch().micrometres(dots) + 99) / 100);
+    }
+
+    /** Room in millimetres; a dot more or less is not told apart. */
+    private String within(int dots) {
+        return shown(profile.head().pitch().micrometres(dots) / 100);
+    }
+
+    private static String shown(int tenths) {
         return tenths / 10 + "." + tenths % 10;
     }
 
@@ -54,6 +61,25 @@ public final class Framing {
         profile.asking()
                 .inTurn()
                 .ifPresent(inTurn -> bytes.add(inTurn.question().bytes()));
+        return bytes.toBytes();
+    }
+
+    /**
+     * Most labels of a group: {@code wanted}, or as many as it repeats where the printer says how many are to come, since
+     * then nothing is less certain for it, and the picture crosses the line once.
+     */
+    int mostInGroup(int wanted) {
+        return profile.counts() && profile.repeats() ? mostCopies() : wanted;
+    }
+
+    /** All bytes of a run in groups of at most {@code wanted} labels, the questions between them left out. */
+    public byte[] run(LabelRun run, int wanted) {
+        ByteRoll bytes = new ByteRoll();
+        int group = mostInGroup(wanted);
+        for (LabelCopies copies : run.labels()) {
+            Dots fed = copies.fed();
+            for (int left = copies.copies(); left > 0; left -= group) bytes.add(group(fed, Math.min(left, group)));
+        }
         return bytes.toBytes();
     }
 
@@ -100,7 +126,7 @@ public final class Framing {
             }
             feed(bytes, blank, numbers);
             blank = 0;
-            byte[] row = inked(fed, y, inkedBytes(fed, y, y + 1));
+            byte[] row = inked(fed, y, inkedBytes(fed.row(y)));
             numbers.put("y", y);
             numbers.put("bytes", row.length);
             numbers.put("rowBytes", row.length);
@@ -118,39 +144,24 @@ public final class Framing {
     }
 
     private void bands(ByteRoll bytes, Dots fed, Map<String, Integer> numbers) {
-        int y = nextInk(fed, 0);
-        while (y < fed.height()) {
-            int until = endOfBand(fed, y);
-            int rowBytes = inkedBytes(fed, y, until);
+        ByteTemplate command = profile.sending().row();
+        int overhead = command.text().length() / 2;
+        for (Band band : Band.cheapest(fed, overhead, command.gaps().contains("x"))) {
             ByteRoll data = new ByteRoll();
-            for (int row = y; row < until; row++) data.add(inked(fed, row, rowBytes));
-            numbers.put("y", y);
-            numbers.put("rows", until - y);
-            numbers.put("rowBytes", rowBytes);
+            for (int y = band.top(); y < band.until(); y++)
+                data.add(Arrays.copyOfRange(inked(fed, y, band.right()), band.left(), band.right()));
+            numbers.put("x", 8 * band.left());
+            numbers.put("y", band.top());
+            numbers.put("rows", band.rows());
+            numbers.put("rowBytes", band.rowBytes());
             numbers.put("bytes", data.length());
-            profile.sending().row().write(bytes, numbers, data.toBytes());
-            y = nextInk(fed, until);
+            command.write(bytes, numbers, data.toBytes());
         }
-    }
-
-    private static int nextInk(Dots fed, int from) {
-        int y = from;
-        while (y < fed.height() && fed.isBlank(y)) y++;
-        return y;
-    }
-
-    private static int endOfBand(Dots fed, int from) {
-        int until = from + 1;
-        while (until < fed.height()) {
-            int next = nextInk(fed, until);
-            if (next == fed.height() || next - until >= WORTH_A_BAND) return until;
-            until = next + 1;
-        }
-        return until;
     }
 
     private void hexRuns(ByteRoll bytes, Dots fed, Map<String, Integer> numbers) {
-        int from = nextInk(fed, 0);
+        int from = 0;
+        while (from < fed.height() && fed.isBlank(from)) from++;
         int until = fed.height();
         while (until > from && fed.isBlank(until - 1)) until--;
         if (from == until) return;
@@ -163,20 +174,15 @@ public final class Framing {
         profile.sending().row().write(bytes, numbers, runs.bytes());
     }
 
-    /** Bytes up to the last one with ink in any of the rows; at least one. */
-    private static int inkedBytes(Dots fed, int from, int until) {
-        int most = 1;
-        for (int y = from; y < until; y++) {
-            byte[] row = fed.row(y);
-            int length = row.length;
-            while (length > most && row[length - 1] == 0) length--;
-            most = Math.max(most, length);
-        }
-        return most;
+    /** Bytes up to the last one with ink. */
+    private static int inkedBytes(byte[] row) {
+        int length = row.length;
+        while (length > 1 && row[length - 1] == 0) length--;
+        return length;
     }
 
     private byte[] inked(Dots fed, int y, int length) {
-        byte[] row = java.util.Arrays.copyOf(fed.row(y), length);
+        byte[] row = Arrays.copyOf(fed.row(y), length);
         if (!profile.coding().blackIsOne()) for (int i = 0; i < row.length; i++) row[i] = (byte) ~row[i];
         return row;
     }

@@ -12,7 +12,7 @@ public final class GroupPrinting implements LabelPrinter {
     /**
      * How labels are printed.
      *
-     * @param group most labels sent before the printer is asked how it is
+     * @param group most labels sent before the printer is asked how it is, where it does not count them itself
      * @param poll time between two questions
      * @param silence how long no answer is borne
      * @param patience how long a stop (out of labels, cover open) or no progress is borne
@@ -44,7 +44,7 @@ public final class GroupPrinting implements LabelPrinter {
     /** @return number of the label after these */
     private int print(GroupTalk talk, LabelCopies copies, int first) {
         Dots fed = copies.fed();
-        int most = Math.min(pace.group(), copies.copies());
+        int most = framing.mostInGroup(pace.group());
         int next = first;
         for (int left = copies.copies(); left > 0; left -= most) {
             int count = Math.min(left, most);

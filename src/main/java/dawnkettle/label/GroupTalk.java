@@ -37,7 +37,7 @@ final class GroupTalk {
         ready();
         clean(() -> {
             printer.send(bytes);
-            PrinterTalk.Outcome outcome = printer.untilPrinted(this::tell);
+            PrinterTalk.Outcome outcome = printer.untilPrinted(this::tell, left -> {});
             if (outcome.ending() != PrinterTalk.Ending.DONE) throw DeviceAway.clean(said(outcome) + soFar(), null);
         });
     }
@@ -50,18 +50,18 @@ final class GroupTalk {
             printer.send(bytes);
         } catch (DeviceAway e) {
             if (!e.isAmbiguous()) throw DeviceAway.clean(e.getMessage() + soFar(), e);
-            throw inDoubt(e.getMessage(), group, e);
+            throw inDoubt(e.getMessage(), group.last(), e);
         }
         PrinterTalk.Outcome outcome = printed(group);
         if (outcome.ending() != PrinterTalk.Ending.DONE) throw givenUp(outcome, group);
-        confirm(group);
+        confirmTo(group.last());
     }
 
     private PrinterTalk.Outcome printed(Confirmed group) {
         try {
-            return printer.untilPrinted(this::tell);
+            return printer.untilPrinted(this::tell, left -> confirmTo(group.last() - left));
         } catch (DeviceAway e) {
-            throw inDoubt(e.getMessage(), group, e);
+            throw inDoubt(e.getMessage(), group.last(), e);
         }
     }
 
@@ -72,20 +72,21 @@ final class GroupTalk {
         });
     }
 
-    private void confirm(Confirmed group) {
-        certain = group.last();
+    private void confirmTo(int last) {
+        if (last <= certain) return;
+        Confirmed group = numbered(certain + 1, last - certain);
+        certain = last;
         journal.confirmed(group);
     }
 
     /** A printer that stopped and counts can say how far it came, once it has let go of the rest. */
     private DeviceAway givenUp(PrinterTalk.Outcome outcome, Confirmed group) {
         int left = outcome.last().flatMap(GroupTalk::remaining).orElse(-1);
-        if (outcome.ending() == PrinterTalk.Ending.STOPPED && left >= 1 && left <= group.count() && cleared()) {
-            int printed = group.count() - left;
-            if (printed > 0) confirm(numbered(group.first(), printed));
-            return inDoubt(said(outcome), numbered(group.first() + printed, 1), null);
-        }
-        return inDoubt(said(outcome), group, null);
+        boolean isCounted = left >= 1 && left <= group.last() - certain;
+        if (outcome.ending() != PrinterTalk.Ending.STOPPED || !isCounted || !cleared())
+            return inDoubt(said(outcome), group.last(), null);
+        confirmTo(group.last() - left);
+        return inDoubt(said(outcome), certain + 1, null);
     }
 
     private boolean cleared() {
@@ -100,11 +101,12 @@ final class GroupTalk {
         return state.remaining().isPresent() ? Optional.of(state.remaining().getAsInt()) : Optional.empty();
     }
 
-    private DeviceAway inDoubt(String what, Confirmed group, Exception cause) {
+    /** All after the last certain label, to {@code last}, may have come out or not. */
+    private DeviceAway inDoubt(String what, int last, Exception cause) {
+        Confirmed group = numbered(certain + 1, last - certain);
         journal.doubtful(group);
         String certainly = certain < 1 ? "none is certain" : "1 to " + certain + " are certain";
-        String after =
-                group.last() < run.last() ? ", " + (group.last() + 1) + " to " + run.last() + " were not printed" : "";
+        String after = last < run.last() ? ", " + (last + 1) + " to " + run.last() + " were not printed" : "";
         return DeviceAway.ambiguous(
                 what + "; of " + run.last() + " labels " + certainly + ", look at " + group + after, cause);
     }

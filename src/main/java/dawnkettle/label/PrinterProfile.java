@@ -83,8 +83,8 @@ public record PrinterProfile(String name, Head head, Coding coding, Sending send
         if (repeats() && !saysCopies)
             lacking.add("neither send.start nor send.end has {copies}, and mostCopies is \""
                     + sending.limits().mostCopies() + "\"");
-        boolean counts = asking.inTurn().isPresent() || counts(asking.reply());
-        if (!counts) lacking.add("ask has neither inTurn nor remaining, so that nothing printed could be known");
+        if (asking.inTurn().isEmpty() && !counts())
+            lacking.add("ask has neither inTurn nor remaining, so that nothing printed could be known");
         if (asking.question().isEmpty()) lacking.add("ask.question is \"\"");
         return lacking;
     }
@@ -97,8 +97,9 @@ public record PrinterProfile(String name, Head head, Coding coding, Sending send
         };
     }
 
-    private static boolean counts(StatusReply reply) {
-        return reply instanceof StatusReply.Bits bits && bits.remaining() >= 0
-                || reply instanceof StatusReply.Fields fields && fields.remaining() >= 0;
+    /** Whether the printer says how many labels are still to come. */
+    public boolean counts() {
+        return asking.reply() instanceof StatusReply.Bits bits && bits.remaining() >= 0
+                || asking.reply() instanceof StatusReply.Fields fields && fields.remaining() >= 0;
     }
 }

@@ -1,7 +1,12 @@
 package dawnkettle.label;
 
 import java.time.Duration;
+import java.util.EnumSet;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.IntConsumer;
+import java.util.function.Predicate;
 
 /** Questions to one printer and what its answers come to. */
 final class PrinterTalk {
@@ -48,13 +53,13 @@ final class PrinterTalk {
     }
 
     /** Waits until the printer would print at once. */
-    Outcome untilReady(java.util.function.Consumer<Condition> onStop) {
-        return until(state -> !state.isBusy() && state.stop().isEmpty(), onStop);
+    Outcome untilReady(Consumer<Condition> onStop) {
+        return until(state -> !state.isBusy() && state.stop().isEmpty(), onStop, left -> {});
     }
 
     /** Waits until what was sent has come out; an answer that could be a flipped bit is asked for twice. */
-    Outcome untilPrinted(java.util.function.Consumer<Condition> onStop) {
-        return until(this::isPrinted, onStop);
+    Outcome untilPrinted(Consumer<Condition> onStop, IntConsumer onLeft) {
+        return until(this::isPrinted, onStop, onLeft);
     }
 
     private boolean isPrinted(PrinterState state) {
@@ -62,32 +67,57 @@ final class PrinterTalk {
         return !state.isBusy() && state.remaining().isPresent();
     }
 
-    private Outcome until(
-            java.util.function.Predicate<PrinterState> isDone, java.util.function.Consumer<Condition> onStop) {
-        Duration silent = Duration.ZERO;
-        Duration waited = Duration.ZERO;
-        Optional<PrinterState> last = Optional.empty();
+    private Outcome until(Predicate<PrinterState> isDone, Consumer<Condition> onStop, IntConsumer onLeft) {
+        Wait wait = new Wait(onStop, onLeft);
         int agreeing = 0;
         while (true) {
             Optional<PrinterState> state = ask();
-            if (state.isEmpty()) {
-                agreeing = 0;
-                silent = silent.plus(pace.poll());
-                if (silent.compareTo(pace.silence()) > 0) return new Outcome(Ending.SILENT, last);
-            } else {
-                silent = Duration.ZERO;
-                agreeing = isDone.test(state.get()) ? agreeing + 1 : 0;
-                if (agreeing >= 2) return new Outcome(Ending.DONE, state);
-                if (agreeing == 1) continue;
-                if (!state.equals(last)) {
-                    waited = Duration.ZERO;
-                    state.get().stop().ifPresent(onStop);
-                }
-                last = state;
-                waited = waited.plus(pace.poll());
-                if (waited.compareTo(pace.patience()) > 0) return new Outcome(stopped(state.get()), last);
-            }
+            agreeing = state.filter(isDone).isPresent() ? agreeing + 1 : 0;
+            if (agreeing >= 2) return new Outcome(Ending.DONE, state);
+            if (agreeing == 1) continue;
+            Optional<Ending> ending = wait.goOn(state);
+            if (ending.isPresent()) return new Outcome(ending.get(), wait.last);
             link.rest(pace.poll());
+        }
+    }
+
+    /** How long has been waited, and for what. */
+    private final class Wait {
+        private final Consumer<Condition> onStop;
+        private final IntConsumer onLeft;
+        private final Set<Condition> told = EnumSet.noneOf(Condition.class);
+        private Duration silent = Duration.ZERO;
+        private Duration waited = Duration.ZERO;
+        private int left = Integer.MAX_VALUE;
+        private Optional<PrinterState> last = Optional.empty();
+
+        Wait(Consumer<Condition> onStop, IntConsumer onLeft) {
+            this.onStop = onStop;
+            this.onLeft = onLeft;
+        }
+
+        /** Why to wait no longer; empty to go on. Only a falling count is progress: an answer may have flipped bits. */
+        Optional<Ending> goOn(Optional<PrinterState> state) {
+            waited = waited.plus(pace.poll());
+            silent = state.isPresent() ? Duration.ZERO : silent.plus(pace.poll());
+            if (silent.compareTo(pace.silence()) > 0) return Optional.of(Ending.SILENT);
+            state.ifPresent(this::hear);
+            if (waited.compareTo(pace.patience()) <= 0) return Optional.empty();
+            return Optional.of(last.map(PrinterTalk::stopped).orElse(Ending.SILENT));
+        }
+
+        private void hear(PrinterState state) {
+            // Said twice running, so that no flipped bit is believed; nought may only mean that nothing was read yet.
+            boolean isSaidAgain = last.map(PrinterState::remaining)
+                    .filter(state.remaining()::equals)
+                    .isPresent();
+            if (isSaidAgain && state.remaining().orElse(0) > 0)
+                onLeft.accept(state.remaining().getAsInt());
+            last = Optional.of(state);
+            state.stop().filter(told::add).ifPresent(onStop);
+            int now = state.remaining().orElse(left);
+            if (now < left) waited = Duration.ZERO;
+            left = Math.min(left, now);
         }
     }
 
@@ -100,9 +130,10 @@ final class PrinterTalk {
                 framing.question(),
                 bytes -> profile.asking().reply().read(withoutTurn(bytes)).isPresent(),
                 pace.poll());
-        if (profile.asking().inTurn().isPresent())
-            for (byte one : answer) if (profile.asking().inTurn().get().isAnswer(one)) answeredInTurn = true;
-        return profile.asking().reply().read(withoutTurn(answer));
+        Optional<PrinterState> state = profile.asking().reply().read(withoutTurn(answer));
+        // Beside a whole answer only: alone, it may be a byte of the other answer with a flipped bit.
+        if (state.isPresent() && withoutTurn(answer).length < answer.length) answeredInTurn = true;
+        return state;
     }
 
     private byte[] withoutTurn(byte[] answer) {

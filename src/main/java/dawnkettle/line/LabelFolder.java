@@ -3,14 +3,12 @@ package dawnkettle.line;
 import dawnkettle.label.Confirmed;
 import dawnkettle.label.Dots;
 import dawnkettle.label.Framing;
-import dawnkettle.label.LabelCopies;
 import dawnkettle.label.LabelJournal;
 import dawnkettle.label.LabelPrinter;
 import dawnkettle.label.LabelRun;
 import dawnkettle.label.Preview;
 import dawnkettle.label.PrinterProfile;
 import dawnkettle.trouble.DeviceAway;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,24 +33,13 @@ public final class LabelFolder implements LabelPrinter {
     @Override
     public void print(LabelRun run, LabelJournal journal) {
         Confirmed all = new Confirmed(run.lot(), run.product(), run.first(), run.last());
-        byte[] bytes = bytes(run);
+        byte[] bytes = framing.run(run, group);
         boolean isCounted = run.last() >= run.first();
         if (isCounted) journal.intended(all);
         Optional<Dots> shown = run.shown();
         if (shown.isPresent()) write(name(run) + ".png", preview.png(shown.get()));
         write(name(run) + ".bin", bytes);
         if (isCounted) journal.confirmed(all);
-    }
-
-    /** All that would go over the line, the questions between the groups left out. */
-    private byte[] bytes(LabelRun run) {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        for (LabelCopies copies : run.labels()) {
-            Dots fed = copies.fed();
-            for (int left = copies.copies(); left > 0; left -= group)
-                bytes.writeBytes(framing.group(fed, Math.min(left, group)));
-        }
-        return bytes.toByteArray();
     }
 
     private static String name(LabelRun run) {

@@ -6,7 +6,7 @@ import java.time.Duration;
  * The line to the label printer.
  *
  * @param device path of the port, best the one under {@code /dev/serial/by-id} that stays the same; empty for none
- * @param baud bits per second, 1200 to 115200
+ * @param baud bits per second, 1200 to 921600
  * @param flow how the printer says wait
  * @param profile name of the printer profile
  * @param group most labels between two questions, 1 to 100
@@ -14,9 +14,9 @@ import java.time.Duration;
  */
 public record LineSettings(String device, int baud, Flow flow, String profile, int group, Duration patience) {
     public LineSettings {
-        if (baud < 1_200 || baud > 115_200)
+        if (baud < 1_200 || baud > 921_600)
             throw new IllegalArgumentException(
-                    "baud \"" + baud + "\" is not 1200 to 115200; write what the printer is set to");
+                    "baud \"" + baud + "\" is not 1200 to 921600; write what the printer is set to");
         if (group < 1 || group > 100)
             throw new IllegalArgumentException("group \"" + group + "\" is not 1 to 100; write 10");
         if (patience.compareTo(Duration.ofSeconds(1)) < 0)

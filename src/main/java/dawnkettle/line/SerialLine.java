@@ -30,7 +30,10 @@ public final class SerialLine implements LabelLine {
                     case RTS_CTS -> SerialPort.FLOW_CONTROL_RTS_ENABLED | SerialPort.FLOW_CONTROL_CTS_ENABLED;
                     case DTR_DSR -> SerialPort.FLOW_CONTROL_DTR_ENABLED | SerialPort.FLOW_CONTROL_DSR_ENABLED;
                 });
-        port.setComPortTimeouts(SerialPort.TIMEOUT_NONBLOCKING, 0, 0);
+        // Not non-blocking: measured, a stalled write then spins at a quarter of a processor; so it sleeps. We only
+        // ever
+        // read what has arrived, so that no read waits.
+        port.setComPortTimeouts(SerialPort.TIMEOUT_READ_SEMI_BLOCKING, 100, 0);
         if (!port.openPort())
             throw DeviceAway.clean(
                     name() + " cannot be opened (code " + port.getLastErrorCode()

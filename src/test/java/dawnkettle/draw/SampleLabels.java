@@ -3,9 +3,11 @@ package dawnkettle.draw;
 import dawnkettle.label.CaseLabel;
 import dawnkettle.label.Design;
 import dawnkettle.label.Designs;
+import dawnkettle.label.Dots;
 import dawnkettle.label.Element;
 import dawnkettle.label.ElementString;
 import dawnkettle.label.LabelText;
+import dawnkettle.label.Pitch;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Map;
@@ -29,7 +31,7 @@ public final class SampleLabels {
                 new CaseLabel.Holds(
                         packs, 12, "11.9 oz (340 g)", packs == 12 ? "8.99 lb (4.08 kg)" : "3.74 lb (1.7 kg)"),
                 new CaseLabel.Says(
-                        "Water, soybeans, magnesium chloride (coagulant), calcium sulfate (coagulant), sea salt",
+                        "Water, soybeans, magnesium chloride (coagulant), sea salt",
                         "SOY",
                         "Keep refrigerated at or below 41 °F (5 °C)",
                         "Millrace Tofu Works",
@@ -40,12 +42,12 @@ public final class SampleLabels {
     public static LabelText slip() {
         return new LabelText(
                 Map.of(
-                        "heading", "LOT STARTS HERE – not a label",
+                        "heading", "NEW LOT – not a label",
                         "lot", "261204-FI03",
                         "product", "Firm tofu, 12 oz blocks",
                         "line1", "48 labels follow: 47 whole cases, 1 part case",
-                        "line2", "Put this slip with the run sheet",
-                        "line3", "used ____  destroyed ____  = printed 48"),
+                        "line2", "used ____  destroyed ____  = printed 48",
+                        "line3", "Keep this slip with the run sheet"),
                 Optional.empty());
     }
 
@@ -55,5 +57,11 @@ public final class SampleLabels {
             case PART_CASE -> label(5).text();
             case SLIP -> slip();
         };
+    }
+
+    /** A design's sample at eight dots a millimetre, as it is read. */
+    public static Dots drawn(String name) {
+        Design design = designs().design(name);
+        return new DotDrawing(LabelTypefaces.ours(), new Pitch(8_000), 1_588).draw(design, textFor(design));
     }
 }

@@ -1,0 +1,180 @@
+package dawnkettle.label;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The other side of a printer profile: from the bytes back to pictures and counts. It walks the templates of the profile
+ * on its own and shares no code with what writes them.
+ */
+public final class ProfileReader {
+    /** A picture and how often it is wanted. */
+    public record Printed(Dots picture, int copies) {}
+
+    private final PrinterProfile profile;
+    private final byte[] bytes;
+    private final int width;
+    private final int height;
+    private final List<String> structure = new ArrayList<>();
+    private int at;
+
+    public ProfileReader(PrinterProfile profile, byte[] bytes, int width, int height) {
+        this.profile = profile;
+        this.bytes = bytes.clone();
+        this.width = width;
+        this.height = height;
+    }
+
+    /** The names of the commands met, in order. */
+    public List<String> structure() {
+        return structure;
+    }
+
+    public List<Printed> read() {
+        List<Printed> printed = new ArrayList<>();
+        while (at < bytes.length) {
+            if (profile.asking().inTurn().isPresent() && take("inTurn", inTurn(), null, null)) continue;
+            printed.add(label());
+        }
+        return printed;
+    }
+
+    /** One label from the head of the bytes; empty where its end has not come yet. */
+    public Optional<Printed> one() {
+        try {
+            return Optional.of(label());
+        } catch (AssertionError | IndexOutOfBoundsException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** Bytes read so far. */
+    public int consumed() {
+        return at;
+    }
+
+    private String inTurn() {
+        return profile.asking().inTurn().orElseThrow().question().text();
+    }
+
+    private Printed label() {
+        Map<String, Integer> numbers = new HashMap<>();
+        PrinterProfile.Sending sending = profile.sending();
+        if (!take("start", sending.start().text(), numbers, null)) throw lost();
+        Dots.Ink ink = new Dots.Ink(width, height);
+        int y = 0;
+        while (true) {
+            byte[][] data = new byte[1][];
+            if (take("row", sending.row().text(), numbers, data)) {
+                int top = profile.coding().form() == PrinterProfile.Form.ROWS ? y : numbers.get("y");
+                y = top + ink(ink, data[0], numbers, top);
+            } else if (!sending.feed().isEmpty() && take("feed", sending.feed().text(), numbers, null))
+                y += numbers.get("feed");
+            else if (take("end", sending.end().text(), numbers, null))
+                return new Printed(ink.dry(), numbers.getOrDefault("copies", 1));
+            else throw lost();
+        }
+    }
+
+    private AssertionError lost() {
+        return new AssertionError("no command of the profile at byte " + at + " of " + bytes.length);
+    }
+
+    private int ink(Dots.Ink ink, byte[] data, Map<String, Integer> numbers, int top) {
+        int rowBytes = profile.coding().form() == PrinterProfile.Form.ROWS ? data.length : numbers.get("rowBytes");
+        int rows = data.length / rowBytes;
+        for (int row = 0; row < rows; row++)
+            for (int x = 0; x < rowBytes * 8; x++) {
+                boolean one = (data[row * rowBytes + x / 8] >> 7 - x % 8 & 1) == 1;
+                // White that fills up the last byte may lie off the picture; black may not.
+                if (one == profile.coding().blackIsOne()) ink.set(numbers.getOrDefault("x", 0) + x, top + row, true);
+            }
+        return rows;
+    }
+
+    /** Tries to match {@code template} here; on success moves past it. */
+    private boolean take(String name, String template, Map<String, Integer> numbers, byte[][] data) {
+        Map<String, Integer> met = numbers == null ? new HashMap<>() : new HashMap<>(numbers);
+        int here = at;
+        Matcher pieces = Pattern.compile("<(..)>|\\{(\\w+)(?::(\\w+))?}|(.)").matcher(template);
+        while (pieces.find()) {
+            if (pieces.group(1) != null || pieces.group(4) != null) {
+                int wanted = pieces.group(1) != null
+                        ? Integer.parseInt(pieces.group(1), 16)
+                        : pieces.group(4).charAt(0);
+                if (here >= bytes.length || (bytes[here++] & 0xFF) != wanted) return false;
+                continue;
+            }
+            String gap = pieces.group(2);
+            if (gap.equals("data")) here = data(here, met, data);
+            else here = number(here, gap, pieces.group(3), met);
+            if (here < 0) return false;
+        }
+        at = here;
+        structure.add(name);
+        if (numbers != null) numbers.putAll(met);
+        return true;
+    }
+
+    private int number(int from, String gap, String form, Map<String, Integer> met) {
+        int here = from;
+        if (form == null) {
+            int value = 0;
+            while (here < bytes.length && bytes[here] >= '0' && bytes[here] <= '9')
+                value = value * 10 + bytes[here++] - '0';
+            met.put(gap, value);
+            return here == from ? -1 : here;
+        }
+        int length = form.equals("byte") ? 1 : 2;
+        if (here + length > bytes.length) return -1;
+        int first = bytes[here] & 0xFF;
+        int second = length == 2 ? bytes[here + 1] & 0xFF : 0;
+        met.put(gap, length == 1 ? first : form.equals("le16") ? first + 256 * second : 256 * first + second);
+        return here + length;
+    }
+
+    private int data(int from, Map<String, Integer> met, byte[][] data) {
+        if (profile.coding().form() == PrinterProfile.Form.HEX_RUNS) return hex(from, met, data);
+        int length = profile.coding().form() == PrinterProfile.Form.ROWS
+                ? met.getOrDefault("bytes", met.get("rowBytes"))
+                : met.get("rows") * met.get("rowBytes");
+        if (from + length > bytes.length) return -1;
+        data[0] = java.util.Arrays.copyOfRange(bytes, from, from + length);
+        return from + length;
+    }
+
+    private int hex(int from, Map<String, Integer> met, byte[][] data) {
+        int digitsARow = met.get("rowBytes") * 2;
+        int rows = met.get("bytes") / met.get("rowBytes");
+        StringBuilder all = new StringBuilder();
+        int here = from;
+        while (all.length() < rows * digitsARow) {
+            int count = 0;
+            char c = (char) bytes[here++];
+            while (c >= 'G' && c <= 'Y' || c >= 'g' && c <= 'z') {
+                count += c <= 'Y' ? c - 'G' + 1 : (c - 'g' + 1) * 20;
+                c = (char) bytes[here++];
+            }
+            int rest = digitsARow - all.length() % digitsARow;
+            if (c == ',') all.append("0".repeat(rest));
+            else if (c == '!') all.append("F".repeat(rest));
+            else if (c == ':') all.append(all.substring(all.length() - digitsARow));
+            else all.append(String.valueOf(c).repeat(Math.max(1, count)));
+        }
+        data[0] = new byte[all.length() / 2];
+        for (int i = 0; i < data[0].length; i++)
+            data[0][i] = (byte) Integer.parseInt(all.substring(2 * i, 2 * i + 2), 16);
+        return here;
+    }
+
+    @Override
+    public String toString() {
+        return new String(bytes, StandardCharsets.ISO_8859_1);
+    }
+}

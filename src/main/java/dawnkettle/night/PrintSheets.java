@@ -40,7 +40,7 @@ final class PrintSheets implements Work {
         Map<String, String> old = new HashMap<>();
         sheets(before).forEach(sheet -> old.put(sheet.name(), sheet.asText()));
         Map<String, String> alike = new HashMap<>();
-        sheets(underHeading(plan, before.heading())).forEach(sheet -> alike.put(sheet.name(), sheet.asText()));
+        sheets(plan.withHeading(before.heading())).forEach(sheet -> alike.put(sheet.name(), sheet.asText()));
         return sheets.stream()
                 .filter(sheet -> !alike.get(sheet.name()).equals(old.get(sheet.name())))
                 .toList();
@@ -48,24 +48,5 @@ final class PrintSheets implements Work {
 
     private List<Sheet> sheets(DayPlan plan) {
         return SheetSet.of(plan, office.shop(), office.edges().paper().style());
-    }
-
-    static DayPlan underHeading(DayPlan plan, Heading heading) {
-        return new DayPlan(
-                heading,
-                plan.orders(),
-                plan.demand(),
-                plan.batches(),
-                plan.soaks(),
-                plan.floor(),
-                plan.operations(),
-                plan.stock(),
-                plan.allocation(),
-                plan.routes(),
-                plan.labels(),
-                plan.shortages(),
-                plan.advice(),
-                plan.warnings(),
-                plan.quality());
     }
 }

@@ -38,6 +38,46 @@ public record DayPlan(
         warnings = List.copyOf(warnings);
     }
 
+    /** The same with what is known of how good the run is. */
+    DayPlan withQuality(Optional<Quality> known) {
+        return new DayPlan(
+                heading,
+                orders,
+                demand,
+                batches,
+                soaks,
+                floor,
+                operations,
+                stock,
+                allocation,
+                routes,
+                labels,
+                shortages,
+                advice,
+                warnings,
+                known);
+    }
+
+    /** The same under another heading. */
+    public DayPlan withHeading(Heading other) {
+        return new DayPlan(
+                other,
+                orders,
+                demand,
+                batches,
+                soaks,
+                floor,
+                operations,
+                stock,
+                allocation,
+                routes,
+                labels,
+                shortages,
+                advice,
+                warnings,
+                quality);
+    }
+
     public PlannedBatch batch(String id) {
         return batches.stream()
                 .filter(batch -> batch.id().equals(id))

@@ -120,7 +120,7 @@ final class FairCopy {
     private List<String> materialLots(Brew brew) {
         List<String> lots = new ArrayList<>();
         brew.soaks.forEach(share -> lots.addAll(share.tub().beanLots));
-        brew.parents.forEach(parent -> lots.add(names.lot(parent).text()));
+        brew.parents.stream().map(parent -> names.lot(parent).text()).sorted().forEach(lots::add);
         brew.recipe
                 .coagulant()
                 .ifPresent(coagulant -> evening.larder().beans().stream()

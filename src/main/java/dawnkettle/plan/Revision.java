@@ -2,6 +2,7 @@ package dawnkettle.plan;
 
 import dawnkettle.book.BookLine;
 import dawnkettle.book.ClosedBook;
+import dawnkettle.floor.Budget;
 import dawnkettle.floor.Placement;
 import dawnkettle.measure.Mass;
 import dawnkettle.plan.Heading.Frozen;
@@ -222,9 +223,10 @@ final class Revision {
         List<Brew> all = new ArrayList<>(kept.values());
         all.addAll(more);
         Map<String, List<Placement>> fixed = fixed();
+        Budget budget =
+                fixed.size() == all.size() ? new Budget(0, evening.budget().seed(), 0) : evening.budget();
         Attempt.Bench bench = new Attempt.Bench(this::soaking, times);
-        return new Attempt(shop, new FloorOfDay(shop, clock, evening.now()), bench, fixed)
-                .of(all, wants.vans, evening.budget());
+        return new Attempt(shop, new FloorOfDay(shop, clock, evening.now()), bench, fixed).of(all, wants.vans, budget);
     }
 
     /** When new batches find no room, what they were for is declined and the rest stands as it was. */
@@ -273,6 +275,7 @@ final class Revision {
         FairCopy copy = new FairCopy(shop, evening, clock);
         for (Brew brew : kept.values())
             copy.names().keep(brew, brew.name, before.batch(brew.name).lot());
-        return copy.write(wants, outcome);
+        DayPlan after = copy.write(wants, outcome);
+        return after.operations().equals(before.operations()) ? after.withQuality(before.quality()) : after;
     }
 }

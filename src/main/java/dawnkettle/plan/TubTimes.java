@@ -20,8 +20,8 @@ final class TubTimes {
     /** From the sheet's printing to the first filling. */
     static final int HEAD_START_MINUTES = 10;
 
-    /** Beans that are ready this long before the grind forgive a slow soak. */
-    private static final int MARGIN_MINUTES = 30;
+    /** Beans that are ready this long before the grind forgive a slow soak, and let the close choose another order. */
+    private static final int MARGIN_MINUTES = 90;
 
     /** Farther back than this no filling is looked for. */
     private static final int DAYS_BACK = 4;

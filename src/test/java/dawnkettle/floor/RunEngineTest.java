@@ -40,6 +40,16 @@ class RunEngineTest {
         assertThat(run.decodes()).isEqualTo(20_000);
     }
 
+    /** So many pieces that positions are sampled. */
+    @Test
+    void two_hundred_batches_get_a_sound_run() {
+        FloorDay day = WorkshopDay.of(200, 6, 100);
+        Run run = RunEngine.run(day, new Budget(1_500, 3, NO_GUARD));
+        assertThat(RunCheck.broken(day, run)).isEmpty();
+        assertThat(run.unplaced()).isEmpty();
+        assertThat(run.score()).isLessThan(run.first());
+    }
+
     @Test
     void the_bounds_are_those_of_the_study() {
         assertThat(Bounds.of(WorkshopDay.of(25, 6, 100))).isEqualTo(new Bound(0, 383, "cooker"));

@@ -73,7 +73,7 @@ final class Insertion {
         int best = from;
         int[] trial = new int[order.length + block.length];
         for (int at = first; at <= to; at += step) {
-            if (at > from && at < to && isSkipped(order, block, at)) continue;
+            if (step == 1 && at > from && at < to && isSkipped(order, block, at)) continue;
             if (!sequence.lay(order, at)) break;
             if (!allowance.spend()) return -1;
             int pushes = sequence.pushes();

@@ -3,7 +3,10 @@ package dawnkettle.floor;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.Collections;
 import java.util.List;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -38,6 +41,35 @@ class RunEngineTest {
         assertThat(run.bound().finish()).isLessThanOrEqualTo(bestKnown);
         assertThat(run.stoppedEarly()).isFalse();
         assertThat(run.decodes()).isEqualTo(20_000);
+    }
+
+    /** So many pieces that positions are sampled. */
+    @Test
+    void two_hundred_batches_get_a_sound_run() {
+        FloorDay day = WorkshopDay.of(200, 6, 100);
+        Run run = RunEngine.run(day, new Budget(1_500, 3, NO_GUARD));
+        assertThat(RunCheck.broken(day, run)).isEmpty();
+        assertThat(run.unplaced()).isEmpty();
+        assertThat(run.score()).isLessThan(run.first());
+    }
+
+    /** 33 batches in 6 pieces each: one position in six is tried, which may hit none where another batch begins. */
+    @Test
+    void a_batch_among_many_is_always_put_back_somewhere() {
+        var steps = Collections.nCopies(6, grind());
+        var jobs = IntStream.range(0, 33)
+                .mapToObj(number -> new Job("B" + number, "", 0, 99, steps, List.of(), List.of(), List.of()))
+                .toList();
+        var pieces = new Pieces(floor(jobs, 2_000));
+        var floor = new Floor(pieces.asDay());
+        int[] others = pieces.inOrderOf(IntStream.range(1, 33).toArray());
+        for (int seed = 0; seed < 10; seed++) {
+            var allowance = new Allowance(new Budget(1_000, seed, NO_GUARD));
+            var insertion = new Insertion(floor, pieces, allowance, new SplittableRandom(seed));
+            assertThat(insertion.putBack(others, pieces.inOrderOf(0), 0, others.length))
+                    .hasSize(198);
+            assertThat(Tally.score(insertion.grave, insertion.mild).finish()).isPositive();
+        }
     }
 
     @Test

@@ -150,11 +150,14 @@ final class Revision {
                     .forEach(order -> line.refuse(Math.min(line.open(), order.declinedPacks()), order.reason()));
     }
 
-    /** What is free in batches whose packing lies ahead and whose labels are not printed may become another product. */
+    /**
+     * Where a line is open, what is free in batches whose packing lies ahead and whose labels are not printed may become
+     * another product; all other packs stay as they are, and what may still come has its share of those that are free.
+     */
     private void reuse(Wants wants) {
         Map<String, List<Brew>> byRecipe = new HashMap<>();
         for (Brew brew : kept.values()) {
-            if (!isOpen(brew)) continue;
+            if (!isOpen(brew) || !isWanted(wants, brew.recipe)) continue;
             for (Product product : List.copyOf(brew.packs.keySet())) brew.empty(product, free(brew, product, wants));
             byRecipe.computeIfAbsent(brew.recipe.code(), code -> new ArrayList<>())
                     .add(brew);
@@ -165,6 +168,17 @@ final class Revision {
                         .filter(product -> product.recipe().equals(recipe))
                         .filter(product -> Wants.coolsTooSlowly(shop, product).isEmpty())
                         .toList()));
+        for (OpenLine line : wants.lines) if (line.line.isEmpty()) leaveFree(line, wants);
+    }
+
+    private static boolean isWanted(Wants wants, Recipe recipe) {
+        return wants.of(recipe).stream().anyMatch(line -> line.line.isPresent());
+    }
+
+    private void leaveFree(OpenLine line, Wants wants) {
+        for (Brew brew : kept.values())
+            if (brew.packs.containsKey(line.product))
+                give(line, brew, Math.max(0, free(brew, line.product, wants)));
     }
 
     private int free(Brew brew, Product product, Wants wants) {

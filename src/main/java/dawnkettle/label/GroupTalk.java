@@ -20,7 +20,7 @@ final class GroupTalk {
     void begin(LabelRun begun) {
         run = begun;
         certain = begun.first() - 1;
-        clean(printer::dropLeftovers);
+        clean(() -> mustBeDone(printer.startAfresh(this::tell)));
     }
 
     /** Whatever goes wrong in {@code step}, no label of ours has been sent by it. */
@@ -37,8 +37,7 @@ final class GroupTalk {
         ready();
         clean(() -> {
             printer.send(bytes);
-            PrinterTalk.Outcome outcome = printer.untilPrinted(this::tell, left -> {});
-            if (outcome.ending() != PrinterTalk.Ending.DONE) throw DeviceAway.clean(said(outcome) + soFar(), null);
+            mustBeDone(printer.untilPrinted(this::tell, left -> {}));
         });
     }
 
@@ -66,10 +65,11 @@ final class GroupTalk {
     }
 
     private void ready() {
-        clean(() -> {
-            PrinterTalk.Outcome outcome = printer.untilReady(this::tell);
-            if (outcome.ending() != PrinterTalk.Ending.DONE) throw DeviceAway.clean(said(outcome) + soFar(), null);
-        });
+        clean(() -> mustBeDone(printer.untilReady(this::tell)));
+    }
+
+    private void mustBeDone(PrinterTalk.Outcome outcome) {
+        if (outcome.ending() != PrinterTalk.Ending.DONE) throw DeviceAway.clean(said(outcome) + soFar(), null);
     }
 
     private void confirmTo(int last) {

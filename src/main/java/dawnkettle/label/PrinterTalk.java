@@ -10,11 +10,15 @@ import java.util.function.Predicate;
 
 /** Questions to one printer and what its answers come to. */
 final class PrinterTalk {
+    /** Noise beyond this is no late answer. */
+    private static final int MOST_UNREAD = 1_024;
+
     private final PrinterProfile profile;
     private final Framing framing;
     private final LabelLine.Link link;
     private final GroupPrinting.Pace pace;
     private boolean answeredInTurn;
+    private byte[] unread = new byte[0];
 
     PrinterTalk(PrinterProfile profile, LabelLine.Link link, GroupPrinting.Pace pace) {
         this.profile = profile;
@@ -47,9 +51,21 @@ final class PrinterTalk {
         return ask().filter(state -> state.remaining().orElse(1) == 0).isPresent();
     }
 
-    void dropLeftovers() {
+    /**
+     * Makes sure that nothing of an earlier run is still to come: drops it where the family can, and where answers come in
+     * their turn, waits for one and then for quiet, so that an old one is never taken for that of a new group.
+     */
+    Outcome startAfresh(Consumer<Condition> onStop) {
         byte[] clear = framing.clear();
         if (clear.length > 0) link.send(clear);
+        if (profile.asking().inTurn().isEmpty()) return new Outcome(Ending.DONE, Optional.empty());
+        send(profile.asking().inTurn().get().question().bytes());
+        Outcome outcome = untilPrinted(onStop, left -> {});
+        for (int quiet = 0; outcome.ending() == Ending.DONE && quiet < 2; quiet++) {
+            link.rest(pace.poll());
+            ask();
+        }
+        return outcome;
     }
 
     /** Waits until the printer would print at once. */
@@ -126,14 +142,27 @@ final class PrinterTalk {
     }
 
     private Optional<PrinterState> ask() {
+        byte[] late = unread;
         byte[] answer = link.ask(
                 framing.question(),
-                bytes -> profile.asking().reply().read(withoutTurn(bytes)).isPresent(),
+                bytes -> reply().read(withoutTurn(joined(late, bytes))).isPresent(),
                 pace.poll());
-        Optional<PrinterState> state = profile.asking().reply().read(withoutTurn(answer));
-        // Beside a whole answer only: alone, it may be a byte of the other answer with a flipped bit.
-        if (state.isPresent() && withoutTurn(answer).length < answer.length) answeredInTurn = true;
+        byte[] heard = joined(late, answer);
+        byte[] rest = withoutTurn(heard);
+        Optional<PrinterState> state = reply().read(rest);
+        // Beside whole answers only: among others, it may be a byte of an answer with a flipped bit.
+        if (rest.length < heard.length && reply().isAllAnswers(rest)) answeredInTurn = true;
+        // An answer that comes late is read with the next one.
+        unread = state.isPresent() || heard.length > MOST_UNREAD ? new byte[0] : heard;
         return state;
+    }
+
+    private StatusReply reply() {
+        return profile.asking().reply();
+    }
+
+    private static byte[] joined(byte[] first, byte[] second) {
+        return new ByteRoll().add(first).add(second).toBytes();
     }
 
     private byte[] withoutTurn(byte[] answer) {

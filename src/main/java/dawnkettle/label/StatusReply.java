@@ -13,6 +13,9 @@ public sealed interface StatusReply permits StatusReply.Bits, StatusReply.Fields
     /** The state, where {@code answer} has the form; noise before it is passed over. */
     Optional<PrinterState> read(byte[] answer);
 
+    /** Whether {@code answers} is nothing but whole answers, one or more. */
+    boolean isAllAnswers(byte[] answers);
+
     /**
      * So many bytes whose bits mean something.
      *
@@ -29,11 +32,23 @@ public sealed interface StatusReply permits StatusReply.Bits, StatusReply.Fields
         public Optional<PrinterState> read(byte[] answer) {
             if (answer.length < length) return Optional.empty();
             byte[] last = Arrays.copyOfRange(answer, answer.length - length, answer.length);
-            if (!fixed.stream().allMatch(flag -> flag.holds(last))) return Optional.empty();
+            if (!isAnswer(last)) return Optional.empty();
             Set<Condition> conditions = EnumSet.noneOf(Condition.class);
             for (Flag flag : flags) if (flag.holds(last)) conditions.add(flag.means());
             return Optional.of(new PrinterState(
                     conditions, remaining < 0 ? OptionalInt.empty() : OptionalInt.of(last[remaining] & 0xFF)));
+        }
+
+        @Override
+        public boolean isAllAnswers(byte[] answers) {
+            if (answers.length == 0 || answers.length % length != 0) return false;
+            for (int from = 0; from < answers.length; from += length)
+                if (!isAnswer(Arrays.copyOfRange(answers, from, from + length))) return false;
+            return true;
+        }
+
+        private boolean isAnswer(byte[] answer) {
+            return fixed.stream().allMatch(flag -> flag.holds(answer));
         }
     }
 
@@ -71,6 +86,11 @@ public sealed interface StatusReply permits StatusReply.Bits, StatusReply.Fields
             return Optional.of(new PrinterState(
                     conditions,
                     remaining < 0 ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(found[remaining]))));
+        }
+
+        @Override
+        public boolean isAllAnswers(byte[] answers) {
+            return read(answers).isPresent();
         }
     }
 

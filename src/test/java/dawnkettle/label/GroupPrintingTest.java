@@ -22,7 +22,7 @@ class GroupPrintingTest {
             new GroupPrinting.Pace(4, Duration.ofMillis(500), Duration.ofSeconds(10), Duration.ofSeconds(60));
 
     /** Writes down what it is told. */
-    private static final class Notes implements LabelJournal {
+    private static class Notes implements LabelJournal {
         final List<Integer> intended = new ArrayList<>();
         final List<Integer> confirmed = new ArrayList<>();
         final List<Integer> doubtful = new ArrayList<>();
@@ -203,6 +203,30 @@ class GroupPrintingTest {
                     .isLessThanOrEqualTo(printer.printed().size());
             assertThat(printer.printed().size()).isLessThanOrEqualTo(notes.confirmed.size() + notes.doubtful.size());
         }
+    }
+
+    /** The printer still has three labels of the run before, and its answer to them, when the next run begins. */
+    @Test
+    void an_old_answer_is_never_taken_for_that_of_a_new_group() {
+        FakePrinter printer = new FakePrinter(SampleProfiles.profile("rows-behind-escape"))
+                .roll(5)
+                .millisALabel(3_000);
+        FakeLine line = new FakeLine(printer);
+        Notes notes = new Notes();
+        assertThatThrownBy(() -> print("rows-behind-escape", line, run(), notes))
+                .isInstanceOf(DeviceAway.class);
+        assertThat(notes.doubtful).isEqualTo(List.of(5, 6, 7, 8));
+        printer.newRoll();
+        Notes rest = new Notes() {
+            @Override
+            public void confirmed(Confirmed group) {
+                super.confirmed(group);
+                // All that was ever sent before this group, and this group, must be out by now.
+                assertThat(printer.printed().size()).isGreaterThanOrEqualTo(group.last());
+            }
+        };
+        print("rows-behind-escape", line, run().from(9), rest);
+        assertThat(rest.confirmed).isEqualTo(List.of(9, 10, 11, 12));
     }
 
     @Test

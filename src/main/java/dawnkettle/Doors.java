@@ -13,7 +13,9 @@ import dawnkettle.intake.DropFolder;
 import dawnkettle.intake.RoomReading;
 import dawnkettle.intake.SynchronizedClock;
 import dawnkettle.intake.Thermometers;
+import dawnkettle.label.CaseLabels;
 import dawnkettle.label.LabelPrinter;
+import dawnkettle.label.LotLabels;
 import dawnkettle.label.PrinterProfile;
 import dawnkettle.line.LabelFolder;
 import dawnkettle.line.SerialLabels;
@@ -88,13 +90,14 @@ final class Doors {
         return new Edges(
                 senses,
                 new Edges.PaperDesk(printer, SheetStyle.of(shop.house(), typeface)),
-                new Edges.LabelDesk(
-                        labels,
-                        Main.drawing(conf, profile),
-                        LabelDesigns.read(conf.labels().folder()),
-                        conf.labels().design()),
+                new Edges.LabelDesk(labels, lots()),
                 new Edges.MailDesk(post, new ChartPictures()),
                 planForm(shop));
+    }
+
+    private LotLabels lots() {
+        return new LotLabels(
+                LabelDesigns.read(conf.labels().folder()), new CaseLabels(shop.house()), Main.drawing(conf, profile));
     }
 
     private LabelPrinter labelFolder(Path folder) {

@@ -9,8 +9,9 @@ import dawnkettle.draw.DotDrawing;
 import dawnkettle.draw.LabelDesigns;
 import dawnkettle.draw.LabelTypefaces;
 import dawnkettle.intake.ReadHistory;
+import dawnkettle.label.CaseLabels;
 import dawnkettle.label.Designs;
-import dawnkettle.label.LabelCheck;
+import dawnkettle.label.LotLabels;
 import dawnkettle.label.MarketWording;
 import dawnkettle.label.PrinterProfile;
 import dawnkettle.night.Office;
@@ -70,10 +71,13 @@ public final class Main implements Wiring {
         return conf;
     }
 
+    /** Tries every product's labels, so that what does not fit is known before the night. */
     private static List<Problem> labels(Configuration conf, Designs designs, PrinterProfile profile) {
-        DotDrawing drawing = drawing(conf, profile);
-        return new LabelCheck(conf.shop(), designs, drawing)
-                .problems(conf.labels().design());
+        LotLabels lots = new LotLabels(designs, new CaseLabels(conf.shop().house()), drawing(conf, profile));
+        return conf.shop().products().stream()
+                .flatMap(product -> lots.check(product).stream())
+                .distinct()
+                .toList();
     }
 
     static DotDrawing drawing(Configuration conf, PrinterProfile profile) {

@@ -1,8 +1,7 @@
 package dawnkettle.night;
 
-import dawnkettle.label.Designs;
-import dawnkettle.label.LabelDrawing;
 import dawnkettle.label.LabelPrinter;
+import dawnkettle.label.LotLabels;
 import dawnkettle.mail.Charts;
 import dawnkettle.mail.Post;
 import dawnkettle.sheet.Printer;
@@ -16,8 +15,8 @@ public record Edges(Senses senses, PaperDesk paper, LabelDesk labels, MailDesk m
     /** Sheets. */
     public record PaperDesk(Printer printer, SheetStyle style) {}
 
-    /** @param design label design of products that name none */
-    public record LabelDesk(LabelPrinter printer, LabelDrawing drawing, Designs designs, String design) {}
+    /** Case labels. */
+    public record LabelDesk(LabelPrinter printer, LotLabels lots) {}
 
     /** Mails. */
     public record MailDesk(Post post, Charts charts) {}

@@ -84,16 +84,7 @@ final class Evenings {
 
     private Evening.Committed committed(LocalDate productionDate) {
         Optional<DayPlan> before = office.plan(productionDate);
-        return before.map(plan -> new Evening.Committed(before, facts(plan)))
-                .orElseGet(() -> new Evening.Committed(before, filled(productionDate)));
-    }
-
-    /** Tubs of the soak call that stand filled before there is a plan. */
-    private List<Frozen> filled(LocalDate productionDate) {
-        return office.ledger().soaks().find(productionDate).map(SoakCall::tubs).orElse(List.of()).stream()
-                .filter(soak -> !soak.fillAt().isAfter(office.now()))
-                .map(soak -> new Frozen(Frozen.Kind.TUB_FILLED, soak.tub(), soak.fillAt()))
-                .toList();
+        return before.map(plan -> new Evening.Committed(before, facts(plan))).orElse(Evening.Committed.NOTHING);
     }
 
     /** What of a plan has happened by now; a tub or a batch without a record is taken to be as planned. */

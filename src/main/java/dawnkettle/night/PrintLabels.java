@@ -1,17 +1,11 @@
 package dawnkettle.night;
 
-import dawnkettle.label.CaseLabel;
-import dawnkettle.label.CaseLabels;
 import dawnkettle.label.Confirmed;
-import dawnkettle.label.Design;
-import dawnkettle.label.LabelCopies;
 import dawnkettle.label.LabelJournal;
 import dawnkettle.label.LabelRun;
-import dawnkettle.label.LabelText;
 import dawnkettle.plan.DayPlan;
 import dawnkettle.plan.PlannedLabel;
 import dawnkettle.plan.PlannedOperation;
-import dawnkettle.shop.Product;
 import dawnkettle.stock.LotCode;
 import dawnkettle.store.Effect;
 import dawnkettle.store.LabelGroup;
@@ -21,12 +15,9 @@ import dawnkettle.trouble.DeviceAway;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 
 /** Prints the case labels of each lot shortly before it is packed, once; what is in doubt is never printed again by itself. */
 final class PrintLabels {
@@ -110,7 +101,11 @@ final class PrintLabels {
         office.ledger().effects().intend(key, Effect.Kind.LABEL, day, office.now());
         if (!office.ledger().effects().sending(key, office.now())) return;
         try {
-            LabelRun run = run(label).from(office.ledger().labels().confirmedCount(label.lot(), label.product()) + 1);
+            LabelRun run = office.edges()
+                    .labels()
+                    .lots()
+                    .run(label, office.shop().product(label.product()))
+                    .from(office.ledger().labels().confirmedCount(label.lot(), label.product()) + 1);
             office.edges().labels().printer().print(run, new Journal());
             office.ledger().effects().done(key, office.now(), label.count() + " labels");
             office.tell(label.count() + " labels of lot " + label.lot() + " " + label.product());
@@ -122,57 +117,6 @@ final class PrintLabels {
             office.ledger().effects().failed(key, office.now(), bad.getMessage());
             office.tell("no label for lot " + label.lot() + ": " + bad.getMessage());
         }
-    }
-
-    private LabelRun run(PlannedLabel label) {
-        Product product = office.shop().product(label.product());
-        CaseLabels labels = new CaseLabels(office.shop().house());
-        String named = product.wording().design();
-        Design cases = office.edges()
-                .labels()
-                .designs()
-                .design(named.isEmpty() ? office.edges().labels().design() : named);
-        List<LabelCopies> copies = new ArrayList<>();
-        office.edges().labels().designs().slip(cases).ifPresent(slip -> copies.add(slip(slip, label, product)));
-        if (label.cases() > 0)
-            copies.add(copies(LabelCopies.Kind.CASE, cases, labels.wholeCase(label, product), label.cases()));
-        Design part = office.edges().labels().designs().partCase(cases);
-        Map<Integer, Integer> parts = new TreeMap<>(Comparator.reverseOrder());
-        label.partCases().forEach(packs -> parts.merge(packs, 1, Integer::sum));
-        parts.forEach((packs, count) ->
-                copies.add(copies(LabelCopies.Kind.PART_CASE, part, labels.partCase(label, product, packs), count)));
-        return LabelRun.whole(label.lot().text(), label.product(), copies);
-    }
-
-    private LabelCopies copies(LabelCopies.Kind kind, Design design, CaseLabel label, int count) {
-        return new LabelCopies(
-                kind,
-                office.edges().labels().drawing().draw(design, label.text()),
-                design.stock().turned(),
-                count);
-    }
-
-    private LabelCopies slip(Design design, PlannedLabel label, Product product) {
-        LabelText text = new LabelText(
-                Map.of(
-                        "heading",
-                        label.count() + " labels",
-                        "lot",
-                        label.lot().text(),
-                        "product",
-                        product.name(),
-                        "line1",
-                        label.cases() + " whole cases, " + label.partCases().size() + " part cases",
-                        "line2",
-                        "",
-                        "line3",
-                        ""),
-                Optional.empty());
-        return new LabelCopies(
-                LabelCopies.Kind.SLIP,
-                office.edges().labels().drawing().draw(design, text),
-                design.stock().turned(),
-                1);
     }
 
     /** Writes down each group as the printer answers for it. */

@@ -76,7 +76,17 @@ final class FairCopy {
                 clock.zone(),
                 evening.budget().seed(),
                 evening.budget().decodes() == 0 ? Heading.Mode.NO_SEARCH : Heading.Mode.FULL,
-                evening.committed().frozen());
+                frozen());
+    }
+
+    /** What had happened, and before the first plan the tubs of the soak call that stood filled. */
+    private List<Heading.Frozen> frozen() {
+        List<Heading.Frozen> frozen = new ArrayList<>(evening.committed().frozen());
+        if (evening.committed().before().isPresent()) return frozen;
+        for (PlannedSoak tub : evening.soakRoom().call().map(SoakCall::tubs).orElse(List.of()))
+            if (!tub.fillAt().isAfter(evening.now()))
+                frozen.add(new Heading.Frozen(Heading.Frozen.Kind.TUB_FILLED, tub.tub(), tub.fillAt()));
+        return frozen;
     }
 
     private PlannedBatch batch(Brew brew, Cases cases) {

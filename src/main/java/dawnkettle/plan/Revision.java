@@ -177,8 +177,7 @@ final class Revision {
 
     private void leaveFree(OpenLine line, Wants wants) {
         for (Brew brew : kept.values())
-            if (brew.packs.containsKey(line.product))
-                give(line, brew, Math.max(0, free(brew, line.product, wants)));
+            if (brew.packs.containsKey(line.product)) give(line, brew, Math.max(0, free(brew, line.product, wants)));
     }
 
     private int free(Brew brew, Product product, Wants wants) {

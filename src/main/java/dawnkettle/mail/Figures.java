@@ -45,10 +45,12 @@ final class Figures {
         return word(local.getDayOfWeek().name()) + " " + time;
     }
 
-    /** As "35 min" or "2 h 05 min". */
+    /** As "35 min", "2 h 05 min" or "18 h". */
     static String minutes(Duration span) {
         long minutes = span.toMinutes();
         if (minutes < 60) return minutes + " min";
+        if (minutes >= 4 * 60)
+            return minutes / 60 + " h"; // minutes more or less no longer matter, and a phone is narrow
         return String.format(Locale.ROOT, "%d h %02d min", minutes / 60, minutes % 60);
     }
 

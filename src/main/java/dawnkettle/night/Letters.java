@@ -11,6 +11,9 @@ import java.util.Optional;
 final class Letters {
     private static final Duration FIRST_WAIT = Duration.ofMinutes(5);
 
+    private static final String AGAIN =
+            "This mail may have arrived before: the server did not say. It is the same mail.";
+
     private final Office office;
 
     Letters(Office office) {
@@ -23,9 +26,10 @@ final class Letters {
         office.ledger().outbox().queue(mail.id(), mail.subject(), words, office.now());
         Optional<QueuedMail> queued = office.ledger().outbox().find(mail.id());
         if (queued.filter(one -> one.state() == QueuedMail.State.SENT).isPresent()) return;
+        boolean maybeSent = queued.filter(QueuedMail::maybeSent).isPresent();
         if (!office.ledger().outbox().sending(mail.id(), office.now())) return;
         try {
-            office.edges().mail().post().send(mail, office.now());
+            office.edges().mail().post().send(maybeSent ? mail.withFirstLine(AGAIN) : mail, office.now());
             office.ledger().outbox().sent(mail.id(), office.now());
         } catch (DeviceAway away) {
             office.ledger()

@@ -203,7 +203,7 @@ final class FairCopy {
                 .flatMap(gift -> gift.brew().stream())
                 .mapToInt(this::end)
                 .max()
-                .orElse(Math.min(van.packByMinute(), clock.minute(evening.now())));
+                .orElse(Math.min(van.packByMinute(), 0)); // only stock: it stands ready when the day begins
         return new PlannedRoute(
                 van.route().code(),
                 van.departs(),

@@ -18,4 +18,9 @@ public record Quality(
         BigDecimal gapPercent,
         long decodes,
         long decodeBudget,
-        boolean stoppedEarly) {}
+        boolean stoppedEarly) {
+    /** The same run with vans that are late by so many minutes in all. */
+    Quality with(int lateMinutes) {
+        return new Quality(lateMinutes, finish, lowerBoundFinish, gapPercent, decodes, decodeBudget, stoppedEarly);
+    }
+}

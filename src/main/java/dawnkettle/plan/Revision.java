@@ -16,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -68,9 +69,9 @@ final class Revision {
         Set<String> lost = new LinkedHashSet<>();
         while (true) {
             Wants wants = new Wants(shop, evening, clock);
-            refuseGone(wants);
             rebuild(lost);
             giveAsBefore(wants);
+            leaveGone(wants);
             reuse(wants);
             wants.lines.forEach(this::keepDeclined);
             List<Brew> more = new Batches(shop, wants, limits()).make();
@@ -86,14 +87,19 @@ final class Revision {
         }
     }
 
-    private void refuseGone(Wants wants) {
-        for (OpenLine line : wants.lines)
-            if (line.line.isPresent() && evening.committed().has(Frozen.Kind.ROUTE_GONE, line.due) && !hadBefore(line))
-                line.refuse("van " + line.line.get().route() + " has gone");
-    }
-
-    private boolean hadBefore(OpenLine line) {
-        return before.allocation().stream().anyMatch(one -> line.isFor(one));
+    /** What had not been given when a van left does not catch up with it. */
+    private void leaveGone(Wants wants) {
+        for (OpenLine line : wants.lines) {
+            if (line.line.isEmpty() || !isGone(evening, line.line.get())) continue;
+            Optional<PlannedOrder> was = before.orders().stream()
+                    .filter(order -> order.line().equals(line.line.get()))
+                    .findFirst();
+            line.refuse(
+                    line.open(),
+                    was.map(PlannedOrder::reason)
+                            .filter(reason -> !reason.isEmpty())
+                            .orElse("van " + line.line.get().route() + " has gone"));
+        }
     }
 
     private void rebuild(Set<String> lost) {
@@ -136,7 +142,7 @@ final class Revision {
     private static void give(OpenLine line, Brew brew, int packs) {
         int given = Math.min(packs, line.open());
         if (given == 0) return;
-        line.gifts.add(new OpenLine.Gift(java.util.Optional.empty(), java.util.Optional.of(brew), given));
+        line.gifts.add(new OpenLine.Gift(Optional.empty(), Optional.of(brew), given));
         if (!line.due.isEmpty()) brew.dues.add(line.due);
     }
 
@@ -289,6 +295,8 @@ final class Revision {
         for (Brew brew : kept.values())
             copy.names().keep(brew, brew.name, before.batch(brew.name).lot());
         DayPlan after = copy.write(wants, outcome);
-        return after.operations().equals(before.operations()) ? after.withQuality(before.quality()) : after;
+        if (!after.operations().equals(before.operations())) return after;
+        return after.withQuality(after.quality()
+                .flatMap(now -> before.quality().map(was -> was.with(now.lateMinutes()))));
     }
 }

@@ -39,6 +39,7 @@ final class Wants {
         evening.larder().stock().forEach(lot -> left.put(lot, lot.packs()));
         lines.forEach(this::giveStockAsBefore);
         lines.stream()
+                .filter(line -> !isGone(line))
                 .sorted(Comparator.comparing((OpenLine line) -> line.priority))
                 .forEach(this::giveStock);
         wantPar();
@@ -50,6 +51,11 @@ final class Wants {
                 due -> Van.of(shop.route(line.route()), line.deliveryDate(), clock));
         int priority = shop.customer(line.customer()).priority();
         return new OpenLine(line, shop.product(line.product()), priority, van.due(), van.packByMinute());
+    }
+
+    /** Whether the line's van has left: it carries what it left with. */
+    private boolean isGone(OpenLine line) {
+        return evening.committed().has(Heading.Frozen.Kind.ROUTE_GONE, line.due);
     }
 
     private void refuseWhatCoolsTooSlowly() {
@@ -83,7 +89,7 @@ final class Wants {
     private void loadVans() {
         Map<String, Integer> loaded = new HashMap<>();
         lines.stream()
-                .filter(line -> !line.due.isEmpty())
+                .filter(line -> !line.due.isEmpty() && !isGone(line))
                 .sorted(Comparator.comparingInt((OpenLine line) -> line.priority)
                         .thenComparing(line -> line.line.orElseThrow().order()))
                 .forEach(line -> {

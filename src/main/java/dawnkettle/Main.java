@@ -31,15 +31,21 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 
 /** The door: builds everything by hand, runs one command, and leaves with its exit status. */
 public final class Main implements Wiring {
+    /** Held, so that its level stays: libraries only speak when something is wrong. */
+    private static final Logger LIBRARIES = Logger.getLogger("org");
+
     private static final Duration TICK = Duration.ofMinutes(1);
 
     private Main() {}
 
     public static void main(String[] args) {
         System.setProperty("java.awt.headless", "true");
+        LIBRARIES.setLevel(Level.WARNING);
         System.exit(Dawnkettle.run(new Main(), args));
     }
 

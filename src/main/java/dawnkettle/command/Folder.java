@@ -2,6 +2,9 @@ package dawnkettle.command;
 
 import dawnkettle.conf.Configuration;
 import dawnkettle.store.Ledger;
+import dawnkettle.trouble.DeviceAway;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import picocli.CommandLine.Option;
 
@@ -21,7 +24,17 @@ final class Folder {
         return conf;
     }
 
+    /** The ledger, made with its folder where there is none yet. */
     Ledger ledger(Configuration read) {
-        return Ledger.open(ledger == null ? read.night().places().ledger() : ledger);
+        Path file = (ledger == null ? read.night().places().ledger() : ledger).toAbsolutePath();
+        try {
+            Files.createDirectories(file.getParent());
+        } catch (IOException e) {
+            throw DeviceAway.clean(
+                    "ledger " + file
+                            + ": its folder can't be made; see that you may write there, or name another with --ledger",
+                    e);
+        }
+        return Ledger.open(file);
     }
 }

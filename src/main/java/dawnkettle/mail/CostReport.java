@@ -8,6 +8,7 @@ import dawnkettle.mail.Letter.Shown;
 import dawnkettle.mail.Mail.Attachment;
 import dawnkettle.mail.Mail.Picture;
 import dawnkettle.shop.Shop;
+import java.time.LocalDate;
 import java.time.temporal.IsoFields;
 import java.util.List;
 import java.util.Locale;
@@ -49,10 +50,18 @@ public final class CostReport {
     }
 
     private static Attachment csv(List<WeekCosts> weeks, Shop shop, WeekCosts last) {
-        String name = String.format(
-                Locale.ROOT, "costs-%d-W%02d.csv", last.monday().get(IsoFields.WEEK_BASED_YEAR), week(last));
+        String name = "costs-" + isoWeek(last.monday()) + ".csv";
         Bytes content = Bytes.of(CostTable.of(weeks, shop).getBytes(UTF_8));
         return new Attachment(name, "text/csv; charset=utf-8; header=present", content);
+    }
+
+    /** A day's week by ISO 8601, as 2026-W53: the year is that of the week's Thursday. */
+    static String isoWeek(LocalDate day) {
+        return String.format(
+                Locale.ROOT,
+                "%d-W%02d",
+                day.get(IsoFields.WEEK_BASED_YEAR),
+                day.get(IsoFields.WEEK_OF_WEEK_BASED_YEAR));
     }
 
     /** The week's number by ISO 8601. */

@@ -40,26 +40,15 @@ public record DayPlan(
 
     /** The same with what is known of how good the run is. */
     DayPlan withQuality(Optional<Quality> known) {
-        return new DayPlan(
-                heading,
-                orders,
-                demand,
-                batches,
-                soaks,
-                floor,
-                operations,
-                stock,
-                allocation,
-                routes,
-                labels,
-                shortages,
-                advice,
-                warnings,
-                known);
+        return with(heading, known);
     }
 
     /** The same under another heading. */
     public DayPlan withHeading(Heading other) {
+        return with(other, quality);
+    }
+
+    private DayPlan with(Heading other, Optional<Quality> known) {
         return new DayPlan(
                 other,
                 orders,
@@ -75,7 +64,7 @@ public record DayPlan(
                 shortages,
                 advice,
                 warnings,
-                quality);
+                known);
     }
 
     public PlannedBatch batch(String id) {

@@ -9,7 +9,6 @@ import dawnkettle.plan.Heading.Frozen;
 import dawnkettle.shop.Product;
 import dawnkettle.shop.Recipe;
 import dawnkettle.shop.Shop;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -25,14 +24,12 @@ import java.util.Set;
  * is free, then from batches added at the end.
  */
 final class Revision {
-    /** What starts within this is not moved any more: people are walking to it. */
-    private static final int FREEZE_MINUTES = 60;
-
     private final Shop shop;
     private final Evening evening;
     private final DayClock clock;
     private final TubTimes times;
     private final DayPlan before;
+    private final SheetOnTheWall wall;
     private final Map<String, Brew> kept = new LinkedHashMap<>();
 
     Revision(Shop shop, Evening evening, DayClock clock, TubTimes times) {
@@ -41,6 +38,7 @@ final class Revision {
         this.evening = asItStands(evening, before, clock);
         this.clock = clock;
         this.times = times;
+        this.wall = new SheetOnTheWall(before, this.evening, clock);
     }
 
     /** Stock as it was before this day's plan promised any of it; vans that have gone carry what they left with. */
@@ -200,11 +198,7 @@ final class Revision {
         PlannedBatch batch = before.batch(brew.name);
         if (evening.committed().has(Frozen.Kind.LOT_LABELLED, batch.lot().text())) return false;
         List<PlannedOperation> steps = before.operationsOf(brew.name);
-        return steps.get(steps.size() - 1).start().isAfter(freeze());
-    }
-
-    private Instant freeze() {
-        return evening.now().plusSeconds(60L * FREEZE_MINUTES);
+        return steps.get(steps.size() - 1).start().isAfter(wall.freeze());
     }
 
     /** Beans left over in filled tubs, and what can still be put to soak. */
@@ -241,7 +235,8 @@ final class Revision {
     private Attempt.Outcome run(Wants wants, List<Brew> more) {
         List<Brew> all = new ArrayList<>(kept.values());
         all.addAll(more);
-        Map<String, List<Placement>> fixed = fixed();
+        soaking();
+        Map<String, List<Placement>> fixed = wall.fixed(kept.values());
         Budget budget =
                 fixed.size() == all.size() ? new Budget(0, evening.budget().seed(), 0) : evening.budget();
         Attempt.Bench bench = new Attempt.Bench(this::soaking, times);
@@ -253,41 +248,6 @@ final class Revision {
         wants.reopen();
         wants.lines.forEach(line -> line.decline(line.open(), "it came too late for another batch"));
         return run(wants, List.of());
-    }
-
-    private Map<String, List<Placement>> fixed() {
-        boolean soaksHold = soaksHold();
-        Map<String, List<Placement>> fixed = new HashMap<>();
-        for (Brew brew : kept.values()) {
-            List<PlannedOperation> steps = before.operationsOf(brew.name);
-            boolean frozen = evening.committed().has(Frozen.Kind.BATCH_STARTED, brew.name)
-                    || !steps.get(0).start().isAfter(freeze())
-                    || evening.committed()
-                            .has(
-                                    Frozen.Kind.LOT_LABELLED,
-                                    before.batch(brew.name).lot().text());
-            if (soaksHold || frozen)
-                fixed.put(brew.name, steps.stream().map(this::placement).toList());
-        }
-        return fixed;
-    }
-
-    private boolean soaksHold() {
-        soaking();
-        return kept.values().stream().allMatch(brew -> {
-            int grind = clock.minute(before.operationsOf(brew.name).get(0).start());
-            return brew.soaks.stream().allMatch(share -> share.tub().ready <= grind && grind <= share.tub().latest);
-        });
-    }
-
-    private Placement placement(PlannedOperation step) {
-        return new Placement(
-                step.batch(),
-                step.seq() - 1,
-                step.station(),
-                step.place() - 1,
-                clock.minute(step.start()),
-                clock.minute(step.end()));
     }
 
     private DayPlan write(Wants wants, Attempt.Outcome outcome) {

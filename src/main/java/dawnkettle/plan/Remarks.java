@@ -1,5 +1,7 @@
 package dawnkettle.plan;
 
+import dawnkettle.floor.Shortfall;
+import dawnkettle.floor.Shortfalls;
 import dawnkettle.measure.Mass;
 import java.math.RoundingMode;
 import java.time.format.DateTimeFormatter;
@@ -22,16 +24,27 @@ final class Remarks {
         this.names = names;
     }
 
+    /** Where a van is late: what proves that it can't be in time, a lead time first, or that no better run was found. */
     List<String> advice(Attempt.Outcome outcome, List<PlannedRoute> routes) {
-        List<String> advice = new ArrayList<>();
         int late = routes.stream().mapToInt(PlannedRoute::lateMinutes).max().orElse(0);
-        if (late > 0)
-            advice.add("To be in time the day would have to begin about " + late
-                    + " minutes earlier, or the van wait; what else was tried stands in the run's order.");
-        if (outcome.run().bound().weightedLateness() > 0)
-            advice.add("No order of these batches is in time for every van (proved; tightest: "
-                    + outcome.run().bound().binding() + ").");
+        if (late == 0) return List.of();
+        List<String> advice = new ArrayList<>();
+        for (Shortfall shortfall : Shortfalls.of(outcome.floor())) advice.add(proved(shortfall));
+        if (advice.isEmpty())
+            advice.add(
+                    "No run was found in which every van is in time; that there is none is not proved. A start about "
+                            + late + " minutes earlier would do.");
         return advice;
+    }
+
+    private String proved(Shortfall shortfall) {
+        String van = shortfall.due().split(" ")[0];
+        if (shortfall.leadTimeOnly())
+            return "Van " + van + " can't be in time: one batch alone takes until " + time(shortfall.earliest()) + ", "
+                    + shortfall.minutesOver() + " min too long. Only an earlier start or a later van helps.";
+        return "Van " + van + " can't be in time, proved by the " + shortfall.binding() + ": at best "
+                + shortfall.minutesOver() + " min late, about " + shortfall.jobsTooMany()
+                + " batches too many before it.";
     }
 
     List<String> warnings(Attempt.Outcome outcome, List<PlannedRoute> routes, Wants wants) {

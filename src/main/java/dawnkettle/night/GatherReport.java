@@ -1,0 +1,143 @@
+package dawnkettle.night;
+
+import dawnkettle.book.BookLine;
+import dawnkettle.book.Conflict;
+import dawnkettle.mail.NightReport;
+import dawnkettle.measure.Mass;
+import dawnkettle.shop.Material;
+import dawnkettle.stock.BeanLot;
+import dawnkettle.stock.Fact;
+import dawnkettle.stock.Recorded;
+import dawnkettle.store.Effect;
+import dawnkettle.store.StepRow;
+import java.math.RoundingMode;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/** What the ledger knows of a night, gathered for the morning summary. */
+final class GatherReport {
+    private final Office office;
+
+    GatherReport(Office office) {
+        this.office = office;
+    }
+
+    NightReport of(LocalDate productionDate) {
+        List<BookLine> lines = office.book().bookFor(productionDate);
+        List<Effect> effects = office.ledger().effects().of(productionDate);
+        return new NightReport(
+                orders(lines),
+                new NightReport.Sheets(
+                        names(effects, Effect.Kind.SHEET, Effect.State.DONE), notes(effects, Effect.Kind.SHEET)),
+                labels(effects),
+                new NightReport.Notes(soakNotes(productionDate), runningLow(productionDate), questions(productionDate)),
+                yields(office.shop().calendar().previous(productionDate)));
+    }
+
+    private static NightReport.Orders orders(List<BookLine> lines) {
+        int orders = (int) lines.stream().map(BookLine::order).distinct().count();
+        List<String> late = lines.stream()
+                .filter(BookLine::late)
+                .map(line ->
+                        "order " + line.order() + " line " + line.line() + ": " + line.packs() + " " + line.product())
+                .toList();
+        return new NightReport.Orders(orders, lines.size(), List.of(), late);
+    }
+
+    private static List<String> names(List<Effect> effects, Effect.Kind kind, Effect.State state) {
+        return effects.stream()
+                .filter(effect -> effect.kind() == kind && effect.state() == state)
+                .map(effect -> effect.key().substring(effect.key().lastIndexOf(' ') + 1))
+                .toList();
+    }
+
+    private static List<String> notes(List<Effect> effects, Effect.Kind kind) {
+        return effects.stream()
+                .filter(effect -> effect.kind() == kind
+                        && effect.state() != Effect.State.DONE
+                        && effect.state() != Effect.State.AMBIGUOUS)
+                .map(effect -> effect.key() + ": " + effect.note())
+                .toList();
+    }
+
+    private NightReport.Labels labels(List<Effect> effects) {
+        List<String> uncertain = office.ledger().labels().unresolved().stream()
+                .map(group -> "lot " + group.lot() + " " + group.product() + ": look at labels " + group.from() + " to "
+                        + group.to())
+                .toList();
+        int printed = effects.stream()
+                .filter(effect -> effect.kind() == Effect.Kind.LABEL && effect.state() == Effect.State.DONE)
+                .mapToInt(effect -> Integer.parseInt(effect.note().split(" ")[0]))
+                .sum();
+        return new NightReport.Labels(printed, uncertain, notes(effects, Effect.Kind.LABEL));
+    }
+
+    private List<String> soakNotes(LocalDate productionDate) {
+        return office.ledger()
+                .soaks()
+                .find(productionDate)
+                .map(call -> call.notes())
+                .orElse(List.of());
+    }
+
+    /** Steps that were skipped or failed: the owner should know. */
+    private List<String> steps(LocalDate productionDate) {
+        return office.ledger().steps().of(productionDate).stream()
+                .filter(step -> step.state() == StepRow.State.SKIPPED || step.state() == StepRow.State.FAILED)
+                .flatMap(step -> Stream.of(step.key().step() + ": " + step.note()))
+                .toList();
+    }
+
+    private List<String> questions(LocalDate productionDate) {
+        List<String> questions = new ArrayList<>(steps(productionDate));
+        for (Conflict conflict : office.book().conflicts())
+            if (!conflict.first().deliveryDate().isBefore(productionDate))
+                questions.add("order " + conflict.first().order() + " line "
+                        + conflict.first().line() + " came twice with different content ("
+                        + conflict.first().packs()
+                        + " and " + conflict.other().packs() + " packs); the first stands. Which one is meant?");
+        return questions;
+    }
+
+    /** Materials bought by the kilogram that are at or below their reorder point once this day's are taken. */
+    private List<String> runningLow(LocalDate productionDate) {
+        Map<String, Mass> left = new TreeMap<>();
+        for (Material material : office.shop().materials())
+            if (material.unit() == Material.Unit.KILOGRAM) left.put(material.code(), Mass.ZERO);
+        List<BeanLot> lots = office.ledger().stock().beans(office.shop(), productionDate, office.now());
+        if (lots.isEmpty()) return List.of();
+        lots.forEach(lot -> left.merge(lot.material(), lot.left(), Mass::plus));
+        List<String> low = new ArrayList<>();
+        left.forEach((code, mass) -> {
+            Material material = office.shop().material(code);
+            if (mass.compareTo(Mass.kilograms(material.reorder())) <= 0)
+                low.add(material.name() + ": " + mass.inKilograms(0, RoundingMode.DOWN) + " kg left, reorder at "
+                        + material.reorder() + " kg; " + material.leadDays() + " days to come");
+        });
+        return low;
+    }
+
+    /** What each recipe gave on a day, as it was weighed. */
+    private List<NightReport.Yielded> yields(LocalDate day) {
+        Instant from = day.atStartOfDay(office.shop().house().zone()).toInstant();
+        Map<String, NightReport.Yielded> byRecipe = new TreeMap<>();
+        for (Recorded recorded : office.ledger().records().of(Fact.Kind.YIELDED, from, from.plus(Duration.ofDays(2))))
+            if (recorded.fact() instanceof Fact.Yielded yielded
+                    && yielded.lot().productionDate().equals(day))
+                byRecipe.merge(
+                        yielded.recipe(),
+                        new NightReport.Yielded(day, yielded.recipe(), yielded.input(), yielded.product()),
+                        (a, b) -> new NightReport.Yielded(
+                                day,
+                                a.recipe(),
+                                a.ground().plus(b.ground()),
+                                a.product().plus(b.product())));
+        return List.copyOf(byRecipe.values());
+    }
+}

@@ -5,13 +5,21 @@ import dawnkettle.book.ClosedBook;
 import dawnkettle.book.OrderLine;
 import dawnkettle.sheet.Fallback;
 import dawnkettle.sheet.FallbackSheet;
+import dawnkettle.stock.Fact;
+import dawnkettle.stock.Recorded;
+import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /** Puts into the tray what is made when no plan comes: the same weekday of last week, and the standing orders. */
 final class PrintFallback implements Work {
+    /** A day's lots are delivered on it and on the days before the next making day. */
+    private static final int DAYS_ON_THE_WAY = 4;
+
     private final Office office;
     private final SheetEffects effects;
 
@@ -24,12 +32,9 @@ final class PrintFallback implements Work {
     public String run(LocalDate productionDate) {
         LocalDate lastWeek = productionDate.minusWeeks(1);
         Map<String, int[]> packs = new TreeMap<>();
-        office.ledger()
-                .closes()
-                .find(lastWeek)
-                .map(ClosedBook::lines)
-                .orElse(List.of())
-                .forEach(line -> count(packs, line)[0] += line.packs());
+        Optional<ClosedBook> closed = office.ledger().closes().find(lastWeek);
+        closed.map(ClosedBook::lines).orElse(List.of()).forEach(line -> count(packs, line)[0] += line.packs());
+        if (closed.isEmpty()) countDelivered(packs, lastWeek);
         office.book().bookFor(productionDate).stream()
                 .filter(line -> line.source() == OrderLine.Source.STANDING)
                 .forEach(line -> count(packs, line)[1] += line.packs());
@@ -43,6 +48,21 @@ final class PrintFallback implements Work {
                 List.of(FallbackSheet.of(
                         fallback, office.shop(), office.edges().paper().style())));
         return "the fallback sheet " + FallbackSheet.number(productionDate) + " lies in the tray";
+    }
+
+    /** Where there was no close that day, what was delivered of its lots. */
+    private void countDelivered(Map<String, int[]> packs, LocalDate day) {
+        Instant from = day.atStartOfDay(office.shop().house().zone()).toInstant();
+        for (Recorded recorded :
+                office.ledger().records().of(Fact.Kind.DELIVERED, from, from.plus(Duration.ofDays(DAYS_ON_THE_WAY))))
+            if (recorded.fact() instanceof Fact.Delivered given
+                    && given.lot().productionDate().equals(day))
+                office.shop()
+                        .findCustomer(given.customer())
+                        .ifPresent(customer -> packs.computeIfAbsent(
+                                                customer.route() + " " + customer.code() + " " + given.product(),
+                                                key -> new int[2])[0] +=
+                                given.packs());
     }
 
     private static int[] count(Map<String, int[]> packs, BookLine line) {

@@ -74,16 +74,42 @@ final class Doors {
         Path tray = conf.night().places().outTray();
         DropFolder drop = new DropFolder(conf.night().places().dropFolder(), SETTLED);
         TrustedTime time = new SynchronizedClock()::doubt;
-        Printer printer = conf.paper().queue().isPresent()
-                ? new PrintQueue(conf.paper(), pdf)
-                : new PaperFolder(tray.resolve("sheets"), pdf);
-        LabelPrinter labels = conf.labels().line().device().isEmpty()
-                ? labelFolder(tray.resolve("labels"))
-                : new SerialLabels(conf.labels().line(), profile);
-        Post post = conf.post().host().isPresent()
-                ? new SmtpPost(conf.post(), mime)
-                : new PostFolder(tray.resolve("mail"), mime);
-        return edges(new Edges.Senses(new DroppedOrders(drop), thermometer(), time), printer, labels, post);
+        return edges(
+                new Edges.Senses(new DroppedOrders(drop), thermometer(), time),
+                printer(tray),
+                labels(tray),
+                post(tray));
+    }
+
+    /** The tray always; the queue where there is one. */
+    private Printer printer(Path tray) {
+        Printer folder = new PaperFolder(tray.resolve("sheets"), pdf);
+        if (conf.paper().queue().isEmpty()) return folder;
+        Printer queue = new PrintQueue(conf.paper(), pdf);
+        return sheet -> {
+            folder.print(sheet);
+            queue.print(sheet);
+        };
+    }
+
+    private LabelPrinter labels(Path tray) {
+        LabelPrinter folder = labelFolder(tray.resolve("labels"));
+        if (conf.labels().line().device().isEmpty()) return folder;
+        LabelPrinter line = new SerialLabels(conf.labels().line(), profile);
+        return (run, journal) -> {
+            folder.print(run, seen -> {}); // a preview is no label: the journal hears of the line only
+            line.print(run, journal);
+        };
+    }
+
+    private Post post(Path tray) {
+        Post folder = new PostFolder(tray.resolve("mail"), mime);
+        if (conf.post().host().isEmpty()) return folder;
+        Post server = new SmtpPost(conf.post(), mime);
+        return (mail, date) -> {
+            folder.send(mail, date);
+            server.send(mail, date);
+        };
     }
 
     private Edges edges(Edges.Senses senses, Printer printer, LabelPrinter labels, Post post) {

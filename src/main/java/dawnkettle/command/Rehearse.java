@@ -13,6 +13,7 @@ import dawnkettle.plan.Temperatures;
 import dawnkettle.store.Ledger;
 import java.io.PrintWriter;
 import java.math.BigDecimal;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -63,8 +64,15 @@ final class Rehearse implements Callable<Integer> {
         this.wiring = wiring;
     }
 
-    /** Only the shop: the ledger of a rehearsal lies in its folder. */
+    /** The ledger of a rehearsal lies in its folder; one that is named is copied there, and stays as it is. */
     static final class ConfOnly {
+        @Option(
+                names = "--ledger",
+                paramLabel = "FILE",
+                description =
+                        "A ledger to rehearse on a copy of. Default: the shop's invented history, where it has one")
+        private Path ledger;
+
         @Option(
                 names = "--conf",
                 paramLabel = "DIR",
@@ -81,9 +89,18 @@ final class Rehearse implements Callable<Integer> {
         RehearsalFolder files = new RehearsalFolder(out);
         files.clear();
         files.dropAll(confFolder.resolve("rehearsal"));
+        if (folder.ledger != null) copy(files.ledger());
         try (Ledger ledger = Ledger.open(files.ledger())) {
-            wiring.loadHistory(conf, confFolder, ledger);
+            if (folder.ledger == null) wiring.loadHistory(conf, confFolder, ledger);
             return play(conf, confFolder, files, ledger, terminal);
+        }
+    }
+
+    private void copy(Path into) {
+        if (Files.notExists(folder.ledger))
+            throw new Dawnkettle.Refused("--ledger \"" + folder.ledger + "\" is not there; name a ledger that is");
+        try (Ledger original = Ledger.open(folder.ledger)) {
+            original.copyTo(into);
         }
     }
 

@@ -49,6 +49,10 @@ final class PrintLabels {
                 .isPresent();
     }
 
+    private static String count(PlannedLabel label) {
+        return label.count() + (label.count() == 1 ? " label" : " labels");
+    }
+
     private static String key(PlannedLabel label) {
         return LabelRows.effectKey(label.lot(), label.product());
     }
@@ -107,8 +111,8 @@ final class PrintLabels {
                     .run(label, office.shop().product(label.product()))
                     .from(office.ledger().labels().confirmedCount(label.lot(), label.product()) + 1);
             office.edges().labels().printer().print(run, new Journal());
-            office.ledger().effects().done(key, office.now(), label.count() + " labels");
-            office.tell(label.count() + " labels of lot " + label.lot() + " " + label.product());
+            office.ledger().effects().done(key, office.now(), count(label));
+            office.tell(count(label) + " of lot " + label.lot() + " " + label.product());
         } catch (DeviceAway away) {
             if (away.isAmbiguous()) office.ledger().effects().ambiguous(key, office.now(), away.getMessage());
             else office.ledger().effects().failed(key, office.now(), away.getMessage());

@@ -13,6 +13,9 @@ import java.util.Set;
 
 /** Which batch is ground from which tub: tubs already committed first, then new ones, in the order of grinding. */
 final class Soaking {
+    /** A new tub is rarely ready at the first minute that it could be. */
+    private static final int NEW_TUB_MARGIN_MINUTES = 90;
+
     private final List<Tub> tubs;
     private final Map<String, Integer> freeFrom;
     private final TubTimes times;
@@ -89,7 +92,12 @@ final class Soaking {
         return without;
     }
 
-    /** Takes a batch's beans from committed tubs, of two where one does not hold enough; all or nothing. */
+    /**
+     * Takes a batch's beans from committed tubs, of several where one does not hold enough. What is left of them at last goes
+     * into a batch that gets the rest from a new tub, where both can be ground at one time.
+     *
+     * @return whether the batch has all its beans
+     */
     private boolean pourCommitted(String group, Brew brew) {
         List<TubDraft> open = filled.stream()
                 .filter(tub -> tub.committed
@@ -97,13 +105,23 @@ final class Soaking {
                         && !tub.left().isZero())
                 .sorted(Comparator.comparingInt(tub -> tub.ready))
                 .toList();
-        if (Mass.sum(open.stream().map(TubDraft::left).toList()).compareTo(brew.size) < 0) return false;
-        Mass wanted = brew.size;
-        for (TubDraft tub : open) {
-            wanted = wanted.minus(tub.pour(brew, wanted));
-            if (wanted.isZero()) break;
-        }
-        return true;
+        Mass left = Mass.sum(open.stream().map(TubDraft::left).toList());
+        if (left.compareTo(brew.size) < 0 && !open.stream().allMatch(this::lastsForNewTub)) return false;
+        for (TubDraft tub : open) tub.pour(brew, wanted(brew));
+        return wanted(brew).isZero();
+    }
+
+    private boolean lastsForNewTub(TubDraft committed) {
+        return free().stream()
+                .findFirst()
+                .flatMap(times::earliestReady)
+                .filter(ready -> ready + NEW_TUB_MARGIN_MINUTES <= committed.latest)
+                .isPresent();
+    }
+
+    private static Mass wanted(Brew brew) {
+        return brew.size.minus(
+                Mass.sum(brew.soaks.stream().map(TubDraft.Share::beans).toList()));
     }
 
     /** Fills one new tub for as many of the next batches as fit it; says how many. */
@@ -131,7 +149,7 @@ final class Soaking {
     private void fill(TubDraft tub, List<Grind> grinds, int at) {
         commit(tub);
         for (int i = at; !tub.left().isZero(); i++)
-            tub.pour(grinds.get(i).brew(), grinds.get(i).brew().size);
+            tub.pour(grinds.get(i).brew(), wanted(grinds.get(i).brew()));
     }
 
     List<Tub> free() {
@@ -149,7 +167,7 @@ final class Soaking {
 
     private static Mass beans(List<Grind> grinds, int from, int until) {
         return Mass.sum(grinds.subList(from, until).stream()
-                .map(grind -> grind.brew().size)
+                .map(grind -> wanted(grind.brew()))
                 .toList());
     }
 }

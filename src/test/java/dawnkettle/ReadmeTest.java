@@ -22,13 +22,16 @@ import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Holds README.md to what is there: files, commands, the sample of orders, the first change and its mistakes. */
+/** Holds README.md and DEVELOPERS.md to what is there: files, commands, samples, the table of packages. */
 class ReadmeTest {
     private static final Instant NOW = Instant.parse("2026-12-03T15:00:00Z");
 
@@ -93,6 +96,26 @@ class ReadmeTest {
         assertThat(Pattern.compile("--[a-z]+").matcher(commands).results().map(MatchResult::group))
                 .contains("--conf", "--ledger")
                 .allSatisfy(option -> assertThat(help).contains(option));
+    }
+
+    @Test
+    void the_contributors_table_of_packages_is_the_one_that_is_held() {
+        Map<String, Set<String>> table = Pattern.compile("^\\| `([a-z]+)` \\|.*\\| ([^|]*) \\|$", Pattern.MULTILINE)
+                .matcher(read("DEVELOPERS.md"))
+                .results()
+                .collect(Collectors.toMap(row -> row.group(1), row -> words(row.group(2))));
+        Map<String, Set<String>> held = LayersTest.MAY_IMPORT.entrySet().stream()
+                .collect(Collectors.toMap(Map.Entry::getKey, row -> words(row.getValue())));
+
+        assertThat(table).isEqualTo(held);
+        assertThat(read("DEVELOPERS.md").lines().count()).isLessThanOrEqualTo(250);
+    }
+
+    private static Set<String> words(String row) {
+        String plain = row.replace(", and any class named `…Settings`", "").replace("the core", LayersTest.CORE);
+        return Stream.of(plain.split("[ ,]+"))
+                .filter(word -> word.matches("[a-z]+") && !word.equals("trouble"))
+                .collect(Collectors.toSet());
     }
 
     private String section(String heading) {

@@ -16,14 +16,14 @@ final class Secret {
             PosixFilePermission.OTHERS_READ,
             PosixFilePermission.OTHERS_WRITE);
 
+    /** Where the init system puts credentials; it shows its access list there as the group's bit (from memory). */
+    private static final Path CREDENTIALS = Path.of("/run/credentials");
+
     private Secret() {}
 
     static String read(Path file) {
         try {
-            Set<PosixFilePermission> seen = EnumSet.noneOf(PosixFilePermission.class);
-            seen.addAll(Files.getPosixFilePermissions(file));
-            seen.retainAll(OTHERS);
-            if (!seen.isEmpty())
+            if (isOpen(file, Files.getPosixFilePermissions(file)))
                 throw DeviceAway.clean(
                         "mail: other users may read or write \"" + file + "\"; make it ours alone with chmod 600",
                         null);
@@ -33,5 +33,12 @@ final class Secret {
                     "mail: the password file \"" + file + "\" can't be read; put it there, readable for the service",
                     e);
         }
+    }
+
+    static boolean isOpen(Path file, Set<PosixFilePermission> permissions) {
+        Set<PosixFilePermission> seen = EnumSet.copyOf(OTHERS);
+        seen.retainAll(permissions);
+        if (file.startsWith(CREDENTIALS)) seen.remove(PosixFilePermission.GROUP_READ);
+        return !seen.isEmpty();
     }
 }

@@ -1,0 +1,104 @@
+package dawnkettle;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/** What the unit must keep saying, whoever edits it; the words are those of systemd.exec(5) and systemd.service(5). */
+class SystemdUnitTest {
+    private static final Path FOLDER = Path.of("systemd");
+
+    private final Map<String, List<String>> unit = read();
+
+    /** The values of each key in their order; a line that ends with a backslash goes on in the next. */
+    private static Map<String, List<String>> read() {
+        Map<String, List<String>> values = new LinkedHashMap<>();
+        for (String line : text("dawnkettle.service").replace("\\\n", " ").split("\n")) {
+            int equals = line.indexOf('=');
+            if (line.startsWith("#") || equals < 0) continue;
+            values.computeIfAbsent(line.substring(0, equals), key -> new ArrayList<>())
+                    .add(line.substring(equals + 1));
+        }
+        return values;
+    }
+
+    private static String text(String name) {
+        try {
+            return Files.readString(FOLDER.resolve(name), UTF_8);
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    private String only(String key) {
+        assertThat(unit).containsKey(key);
+        assertThat(unit.get(key)).hasSize(1);
+        return unit.get(key).get(0);
+    }
+
+    @Test
+    void it_starts_the_service_and_not_a_rehearsal() {
+        assertThat(only("ExecStart"))
+                .contains(" -jar /opt/dawnkettle/dawnkettle.jar run ")
+                .endsWith(" --conf /etc/dawnkettle/conf");
+    }
+
+    @Test
+    void it_starts_again_after_a_crash_but_not_where_the_configuration_is_wrong() {
+        assertThat(only("Restart")).isEqualTo("on-failure");
+        assertThat(only("RestartPreventExitStatus").split(" ")).contains("78", "2");
+        assertThat(only("StartLimitIntervalSec")).isEqualTo("0");
+    }
+
+    @Test
+    void it_listens_to_nobody() {
+        assertThat(unit.keySet()).noneMatch(key -> key.startsWith("Listen") || key.equals("Sockets"));
+        assertThat(unit).doesNotContainKey("SocketBindAllow");
+        assertThat(only("SocketBindDeny")).isEqualTo("any");
+        assertThat(FOLDER.toFile().list()).noneMatch(name -> name.endsWith(".socket"));
+    }
+
+    @Test
+    void mail_printer_and_serial_line_are_within_its_reach() {
+        assertThat(only("RestrictAddressFamilies").split(" ")).contains("AF_INET", "AF_INET6");
+        assertThat(unit).doesNotContainKeys("PrivateNetwork", "IPAddressDeny");
+        assertThat(unit.get("DeviceAllow")).contains("char-ttyUSB rw", "char-ttyACM rw", "char-ttyS rw");
+        assertThat(only("PrivateDevices")).isEqualTo("no");
+        assertThat(only("SupplementaryGroups")).isEqualTo("dialout");
+    }
+
+    @Test
+    void java_may_compile_while_it_runs() {
+        assertThat(only("MemoryDenyWriteExecute")).isEqualTo("no");
+    }
+
+    @Test
+    void native_libraries_are_unpacked_where_nobody_else_can_write() {
+        String own = "/var/cache/" + only("CacheDirectory");
+        Matcher folders = Pattern.compile("-D(?:java\\.io|org\\.sqlite)\\.tmpdir=(\\S+)|library\\.path=(\\S+)")
+                .matcher(only("ExecStart"));
+        assertThat(folders.results().map(found -> found.group(1) == null ? found.group(2) : found.group(1)))
+                .containsExactly(own, own, own);
+        assertThat(only("CacheDirectoryMode")).isEqualTo("0700");
+    }
+
+    @Test
+    void its_account_and_its_folders_are_those_that_are_made_for_it() {
+        assertThat(text("dawnkettle.sysusers")).contains("\nu " + only("User") + " ");
+        assertThat(text("dawnkettle.sysusers")).contains("\nm " + only("User") + " " + only("SupplementaryGroups"));
+        assertThat(text("dawnkettle.tmpfiles").replaceAll(" +", " "))
+                .contains("\nd /var/lib/" + only("StateDirectory") + " " + only("StateDirectoryMode") + " "
+                        + only("User") + " " + only("Group") + "\n")
+                .contains("\nd /var/cache/" + only("CacheDirectory") + " " + only("CacheDirectoryMode") + " ");
+    }
+}

@@ -22,7 +22,7 @@ import picocli.CommandLine.Parameters;
         name = "order",
         mixinStandardHelpOptions = true,
         description = "Take an order: CUSTOMER, PRODUCT and PACKS as often as needed, and the delivery date.",
-        footer = {"", "Example: dawnkettle order HARBORDELI FIRM-400 24 FRY-150 2026-12-05"})
+        footer = {"", "Example: dawnkettle order C002 FIRM-400 24 MILK-1L 12 2026-12-05"})
 final class Order implements Callable<Integer> {
     private final Wiring wiring;
 

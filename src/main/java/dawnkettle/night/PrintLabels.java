@@ -136,6 +136,11 @@ final class PrintLabels {
         }
 
         @Override
+        public void paused(String why) {
+            office.tell("the label printer waits: " + why);
+        }
+
+        @Override
         public void doubtful(Confirmed group) {
             office.ledger().labels().uncertain(noted(group), office.now(), "the printer did not answer for them");
         }

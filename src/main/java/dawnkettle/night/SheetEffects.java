@@ -9,6 +9,11 @@ import java.util.List;
 
 /** Prints sheets, each once: an intent first, then what became of it. What may have come out is printed again at most once. */
 final class SheetEffects {
+    /** A sheet that may have come out goes out once more, and then no more. */
+    private static final int MOST_TRIES = 2;
+
+    private static final String AGAIN = "May have been printed before: keep one, bin the other.";
+
     private final Office office;
 
     SheetEffects(Office office) {
@@ -32,10 +37,12 @@ final class SheetEffects {
     }
 
     private void print(String key, LocalDate businessDate, Sheet sheet) {
-        office.ledger().effects().intend(key, Effect.Kind.SHEET, businessDate, office.now());
+        Effect before = office.ledger().effects().intend(key, Effect.Kind.SHEET, businessDate, office.now());
+        boolean maybeOut = before.state() == Effect.State.AMBIGUOUS;
+        if (maybeOut && before.attempts() >= MOST_TRIES) return;
         if (!office.ledger().effects().sending(key, office.now())) return;
         try {
-            office.edges().paper().printer().print(sheet);
+            office.edges().paper().printer().print(maybeOut ? sheet.marked(AGAIN) : sheet);
             office.ledger().effects().done(key, office.now(), "");
         } catch (DeviceAway away) {
             if (away.isAmbiguous()) office.ledger().effects().ambiguous(key, office.now(), away.getMessage());

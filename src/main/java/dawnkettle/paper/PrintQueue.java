@@ -49,10 +49,7 @@ public final class PrintQueue implements Printer {
             answer = line.ask(IppRequest.print(line.printer(), sheet.imprint().title(), copies, pdf));
         } catch (ConnectException | HttpConnectTimeoutException | IppLine.Refused e) {
             throw DeviceAway.clean(
-                    said(
-                            sheet,
-                            "does not take it (" + e.getMessage() + "); switch the printer on or look at the queue"),
-                    e);
+                    said(sheet, "does not take it (" + reason(e) + "); switch the printer on or look at the queue"), e);
         } catch (IOException e) {
             throw DeviceAway.ambiguous(
                     said(sheet, "broke off while taking it; look in the tray before it is printed again"), e);
@@ -151,5 +148,9 @@ public final class PrintQueue implements Printer {
 
     private String said(Sheet sheet, String what) {
         return "print queue " + line.shown() + ", sheet \"" + sheet.name() + "\": " + what;
+    }
+
+    private static String reason(IOException e) {
+        return e.getMessage() == null ? "no connection" : e.getMessage();
     }
 }

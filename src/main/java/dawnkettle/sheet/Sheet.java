@@ -2,6 +2,7 @@ package dawnkettle.sheet;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /**
  * A sheet as plain marks at millimetres: what is computed here is drawn, printed and filed elsewhere.
@@ -9,12 +10,35 @@ import java.util.Locale;
  * @param name stem of the file it becomes, as "soak" or "route-R3"; one of its own within a day
  */
 public record Sheet(Kind kind, String name, Imprint imprint, List<Page> pages) {
+    /** The line of a marked sheet stands below everything else. */
+    private static final double FOOT_MM = 6;
+
     public Sheet {
         if (!name.matches("[a-z][A-Za-z0-9_-]{0,79}"))
             throw new IllegalArgumentException(
                     "sheet name \"" + name + "\" is not 1 to 80 of letters, digits, - and _");
         if (pages.isEmpty()) throw new IllegalArgumentException("sheet " + name + " has no page");
         pages = List.copyOf(pages);
+    }
+
+    /** The same with a line at the foot of every page, as is said of a sheet that may have come out before. */
+    public Sheet marked(String line) {
+        Mark mark = new Mark.Text(
+                imprint.paper().widthMm() / 2,
+                imprint.paper().heightMm() - FOOT_MM,
+                Lettering.bold(9).aligned(Lettering.Align.CENTRE),
+                line);
+        return new Sheet(
+                kind,
+                name,
+                imprint,
+                pages.stream()
+                        .map(page -> new Page(
+                                Stream.concat(page.head().stream(), Stream.of(mark))
+                                        .toList(),
+                                page.body(),
+                                page.bookmarks()))
+                        .toList());
     }
 
     /** Every mark of every page, one a line: what a golden file holds. */

@@ -64,7 +64,7 @@ final class Search {
     }
 
     private boolean isAccepted(double worse) {
-        return worse <= 0 || random.nextDouble() < Math.exp(-worse / TEMPERATURE);
+        return worse <= 0 || random.nextDouble() < StrictMath.exp(-worse / TEMPERATURE);
     }
 
     /** Takes some jobs or pieces out of a copy of the order and puts them back; false where the allowance ended first. */

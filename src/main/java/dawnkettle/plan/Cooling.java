@@ -57,8 +57,8 @@ public final class Cooling {
 
     private static double minutes(BlockSize block, double bath, double from, double until) {
         if (until <= bath) throw new IllegalArgumentException("a bath of " + bath + " °C never cools to " + until);
-        double lag = Math.pow(4 / Math.PI, 3);
-        return 60 / ratePerHour(block) * Math.log(lag * (from - bath) / (until - bath));
+        double lag = StrictMath.pow(4 / Math.PI, 3);
+        return 60 / ratePerHour(block) * StrictMath.log(lag * (from - bath) / (until - bath));
     }
 
     private static DoubleStream edges(BlockSize block) {

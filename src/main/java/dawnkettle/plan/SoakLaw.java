@@ -96,12 +96,12 @@ public record SoakLaw(double equilibrium, double rateHours, double activationJou
 
     /** How much faster than at 20 °C. */
     private double speed(double celsius) {
-        return Math.exp(activationJoules / GAS_CONSTANT * (1 / REFERENCE_KELVIN - 1 / (celsius + 273.15)));
+        return StrictMath.exp(activationJoules / GAS_CONSTANT * (1 / REFERENCE_KELVIN - 1 / (celsius + 273.15)));
     }
 
     private static double temperature(Celsius water, Celsius room, Tub tub, double minute) {
         double hoursToRoom = tub.hoursToRoomTenths() / 10.0;
-        return room.degrees() + (water.degrees() - room.degrees()) * Math.exp(-minute / 60 / hoursToRoom);
+        return room.degrees() + (water.degrees() - room.degrees()) * StrictMath.exp(-minute / 60 / hoursToRoom);
     }
 
     /** Hours that beans keep in water of a steady temperature; above 30 °C the line goes on down, not below one hour. */

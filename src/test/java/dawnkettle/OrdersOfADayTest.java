@@ -105,9 +105,13 @@ class OrdersOfADayTest {
             assertThat(late.plannedPacks()).isEqualTo(6);
             assertThat(PlanCheck.broken(night.planText())).isEmpty();
             assertThat(night.ledger().broken(DAY)).isEmpty();
+            night.until("2026-12-04T06:30");
         }
+        String summary = left.names("mail", ".eml").get(0);
+        assertThat(Files.readString(shop.out().resolve("mail").resolve(summary), UTF_8))
+                .contains("LATE-1");
         assertThat(PickWords.packs(left)).containsEntry("Pennyfold Cafe: Firm tofu 400 g", 6);
-        assertThat(left.sheetLines("pick")).contains("Revision 2");
+        assertThat(left.sheetLines("pick")).contains("Revision 2 replaces revision 1: bin revision 1");
     }
 
     @Test

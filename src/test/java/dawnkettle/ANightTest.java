@@ -1,5 +1,6 @@
 package dawnkettle;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -82,8 +83,7 @@ class ANightTest {
                 .filteredOn(name -> name.startsWith("route-"))
                 .containsExactlyInAnyOrderElementsOf(vans.stream().distinct().toList());
         for (String sheet : sheets)
-            assertThat(Files.readString(
-                            folder.resolve("sheets").resolve(sheet), java.nio.charset.StandardCharsets.ISO_8859_1))
+            assertThat(Files.readString(folder.resolve("sheets").resolve(sheet), ISO_8859_1))
                     .as(sheet)
                     .startsWith("%PDF-");
     }

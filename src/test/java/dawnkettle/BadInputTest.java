@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
@@ -18,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** What somebody wrote, copied or dropped wrong reaches them in words with its place, and nothing is half done. */
 class BadInputTest {
     private static final LocalDate DAY = LocalDate.of(2026, 12, 4);
+    private static final String HEADER = "order,line,customer,product,packs,delivery_date,action\n";
     private static final int GARBAGE_BYTES = 10 * 1024 * 1024;
 
     @TempDir
@@ -140,49 +142,40 @@ class BadInputTest {
             night.drop("orders.csv", Files.readString(shop.conf().resolve("rehearsal/orders.csv"), UTF_8));
             night.tickAt("2026-12-03T05:00");
             List<Object> taken = taken(night.ledger());
-            assertThat(taken).hasSize(504 + 14);
+            assertThat(taken).hasSize(504 + 14); // lines and amendments of conf/rehearsal/orders.csv
 
-            Path drop = shop.out().resolve("drop");
-            night.drop(
-                    "half.csv",
-                    "order,line,customer,product,packs,delivery_date,action\nH1,1,C072,FIRM-400,6,2026-12-04,\nH2,1,C07");
-            Files.write(drop.resolve("garbage.csv"), garbage());
-            night.drop(
-                    "mistyped.csv",
-                    "order,line,customer,product,packs,delivery_date,action\nM1,1,C072,FIRM-400,-6,2026-12-04,\n");
+            night.drop("half.csv", HEADER + "H1,1,C072,FIRM-400,6,2026-12-04,\nH2,1,C07");
+            night.drop("mistyped.csv", HEADER + "M1,1,C072,FIRM-400,-6,2026-12-04,\n");
+            Files.write(drop().resolve("garbage.csv"), garbage());
             night.tickAt("2026-12-03T06:00");
 
             assertThat(taken(night.ledger())).isEqualTo(taken);
-            assertThat(new Left(drop).names("refused", ""))
-                    .containsExactly(
-                            "garbage.csv",
-                            "garbage.csv.reasons.txt",
-                            "half.csv",
-                            "half.csv.reasons.txt",
-                            "mistyped.csv",
-                            "mistyped.csv.reasons.txt");
-            assertThat(drop.resolve("refused/half.csv.reasons.txt")).hasContent("""
-                    Nothing of this file was taken:
-                    half.csv: the last line has no end, so the file may be half written; end it with a line break
-                    """);
-            assertThat(drop.resolve("refused/garbage.csv.reasons.txt")).hasContent("""
-                    Nothing of this file was taken:
-                    garbage.csv: the file is larger than 1 MB; drop a file of at most 1 MB with orders alone
-                    """);
-            assertThat(drop.resolve("refused/mistyped.csv.reasons.txt")).hasContent("""
-                    Nothing of this file was taken:
-                    mistyped.csv:2:20: packs "-6" is not a whole number from 1 to 5000; write the packs as a number, as 24
-                    """);
-            assertThat(night.told)
-                    .contains(
-                            "half.csv is refused whole; the reasons lie beside it",
-                            "garbage.csv is refused whole; the reasons lie beside it",
-                            "mistyped.csv is refused whole; the reasons lie beside it");
+            assertThat(new Left(drop()).names("taken", "")).containsExactly("orders.csv");
         }
+        assertRefused(
+                "half.csv",
+                "half.csv: the last line has no end, so the file may be half written; end it with a line break");
+        assertRefused(
+                "garbage.csv",
+                "garbage.csv: the file is larger than 1 MB; drop a file of at most 1 MB with orders alone");
+        assertRefused(
+                "mistyped.csv",
+                "mistyped.csv:2:20: packs \"-6\" is not a whole number from 1 to 5000; write the packs as a number, as 24");
+    }
+
+    private Path drop() {
+        return shop.out().resolve("drop");
+    }
+
+    private void assertRefused(String name, String why) {
+        assertThat(drop().resolve(name)).doesNotExist();
+        assertThat(drop().resolve("refused").resolve(name)).exists();
+        assertThat(drop().resolve("refused").resolve(name + ".reasons.txt"))
+                .hasContent("Nothing of this file was taken:\n" + why + "\n");
     }
 
     private static List<Object> taken(Ledger ledger) {
-        List<Object> rows = new java.util.ArrayList<>(ledger.orders().lines(LocalDate.EPOCH));
+        List<Object> rows = new ArrayList<>(ledger.orders().lines(LocalDate.EPOCH));
         rows.addAll(ledger.orders().amendments(LocalDate.EPOCH));
         return rows;
     }

@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -43,8 +44,7 @@ class GoldenNightsTest {
         plan.path("soak")
                 .forEach(tub -> filled.add(tub.path("tub").asText() + " "
                         + tub.path("beansGrams").asLong() + " g "
-                        + java.time.OffsetDateTime.parse(tub.path("fillAt").asText())
-                                .toInstant()));
+                        + OffsetDateTime.parse(tub.path("fillAt").asText()).toInstant()));
         for (PlannedSoak tub : call.tubs())
             assertThat(filled).contains(tub.tub() + " " + tub.beans().milligrams() / 1_000 + " g " + tub.fillAt());
     }

@@ -1,5 +1,6 @@
 package dawnkettle;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -59,9 +60,7 @@ class SameNightAgainTest {
                 .redirectOutput(said.toFile())
                 .start();
         assertThat(there.waitFor(3, TimeUnit.MINUTES)).isTrue();
-        assertThat(there.exitValue())
-                .as(Files.readString(said, java.nio.charset.StandardCharsets.ISO_8859_1))
-                .isZero();
+        assertThat(there.exitValue()).as(Files.readString(said, ISO_8859_1)).isZero();
         assertThat(Files.readString(out.resolve("story.txt"), UTF_8)).contains("Friday 4 December 2026");
     }
 }

@@ -41,7 +41,7 @@ public final class Main implements Wiring {
 
     private static final Duration TICK = Duration.ofMinutes(1);
 
-    private Main() {}
+    Main() {}
 
     public static void main(String[] args) {
         System.setProperty("java.awt.headless", "true");

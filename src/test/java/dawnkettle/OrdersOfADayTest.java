@@ -115,6 +115,18 @@ class OrdersOfADayTest {
     }
 
     @Test
+    void a_late_line_makes_no_van_late_that_was_in_time() throws IOException {
+        try (PlayedNight night = night()) {
+            night.until("2026-12-03T17:59");
+            assertThat(night.plan().lateRoutes()).isZero();
+            night.drop("late.csv", HEADER + "LATE-1,1,C072,FIRM-400,6,2026-12-04,\n");
+            night.until("2026-12-04T02:00");
+            assertThat(night.plan().heading().revision()).isEqualTo(2);
+            assertThat(night.plan().lateRoutes()).isZero();
+        }
+    }
+
+    @Test
     void a_dawn_check_that_comes_late_leaves_lots_that_are_labelled_as_they_are() throws IOException {
         try (PlayedNight night = night()) {
             night.until("2026-12-03T17:59");

@@ -49,6 +49,26 @@ final class OpenLine {
         this.dueMinute = DayClock.HORIZON_MINUTES;
     }
 
+    /** Gives back up to {@code packs} of what a batch gave, and says how many. */
+    int giveBack(Brew brew, int packs) {
+        for (int i = 0; i < gifts.size(); i++) {
+            Gift gift = gifts.get(i);
+            if (gift.brew().filter(brew::equals).isEmpty()) continue;
+            int back = Math.min(packs, gift.packs());
+            if (back == gift.packs()) gifts.remove(i);
+            else gifts.set(i, new Gift(gift.stockLot(), gift.brew(), gift.packs() - back));
+            return back;
+        }
+        return 0;
+    }
+
+    int givenBy(Brew brew) {
+        return gifts.stream()
+                .filter(gift -> gift.brew().filter(brew::equals).isPresent())
+                .mapToInt(Gift::packs)
+                .sum();
+    }
+
     boolean isFor(Allocation one) {
         return line.filter(book -> book.order().equals(one.order()) && book.line() == one.line())
                 .isPresent();

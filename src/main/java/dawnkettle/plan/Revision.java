@@ -81,7 +81,8 @@ final class Revision {
                 continue;
             }
             if (!outcome.failed().isEmpty()) outcome = withoutNew(wants);
-            return write(wants, outcome);
+            DayPlan after = write(wants, outcome);
+            return more.isEmpty() || !delaysVan(after) ? after : write(wants, withoutNew(wants));
         }
     }
 
@@ -166,13 +167,34 @@ final class Revision {
             byRecipe.computeIfAbsent(brew.recipe.code(), code -> new ArrayList<>())
                     .add(brew);
         }
-        byRecipe.forEach((recipe, brews) -> new Filler(brews).serveWhatFits(wants.of(shop.recipe(recipe))));
+        List<OpenLine> movable = wants.lines.stream()
+                .filter(line -> line.line.isPresent() && !isGone(evening, line.line.get()))
+                .toList();
+        byRecipe.forEach(
+                (recipe, brews) -> new LateServing(brews, this::packed).serve(wants.of(shop.recipe(recipe)), movable));
         byRecipe.forEach((recipe, brews) -> new Filler(brews)
                 .packSurplus(shop.products().stream()
                         .filter(product -> product.recipe().equals(recipe))
                         .filter(product -> Wants.coolsTooSlowly(shop, product).isEmpty())
                         .toList()));
         for (OpenLine line : wants.lines) if (line.line.isEmpty()) leaveFree(line, wants);
+    }
+
+    /** The minute at which a kept batch is packed and cold by the sheet on the wall. */
+    private int packed(Brew brew) {
+        return before.operationsOf(brew.name).stream()
+                .mapToInt(step -> clock.minute(step.end()))
+                .max()
+                .orElseThrow();
+    }
+
+    /** What came late is made if there is room; it never makes a van late that was in time. */
+    private boolean delaysVan(DayPlan after) {
+        return after.routes().stream()
+                .anyMatch(van -> before.routes().stream()
+                        .anyMatch(was -> was.route().equals(van.route())
+                                && was.departs().equals(van.departs())
+                                && van.lateMinutes() > was.lateMinutes()));
     }
 
     private static boolean isWanted(Wants wants, Recipe recipe) {

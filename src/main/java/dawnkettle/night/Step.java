@@ -12,7 +12,7 @@ public enum Step {
     SHEETS(Duration.ofHours(18)),
     BACKUP(Duration.ofHours(20)),
     DAWN_CHECK(Duration.ofHours(6)),
-    LABELS(Duration.ofHours(14)),
+    LABELS(Duration.ofHours(22)),
     SUMMARY(Duration.ofHours(12)),
     COSTS(Duration.ofHours(60));
 

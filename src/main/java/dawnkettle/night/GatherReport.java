@@ -7,6 +7,7 @@ import dawnkettle.measure.Mass;
 import dawnkettle.shop.Material;
 import dawnkettle.stock.BeanLot;
 import dawnkettle.stock.Fact;
+import dawnkettle.stock.LotCode;
 import dawnkettle.stock.Recorded;
 import dawnkettle.store.Effect;
 import dawnkettle.store.StepRow;
@@ -123,21 +124,23 @@ final class GatherReport {
         return low;
     }
 
-    /** What each recipe gave on a day, as it was weighed. */
+    /** What each recipe gave on a day, as it was weighed; of a batch's records the last one counts. */
     private List<NightReport.Yielded> yields(LocalDate day) {
         Instant from = day.atStartOfDay(office.shop().house().zone()).toInstant();
-        Map<String, NightReport.Yielded> byRecipe = new TreeMap<>();
+        Map<LotCode, Fact.Yielded> batches = new TreeMap<>();
         for (Recorded recorded : office.ledger().records().of(Fact.Kind.YIELDED, from, from.plus(Duration.ofDays(2))))
             if (recorded.fact() instanceof Fact.Yielded yielded
-                    && yielded.lot().productionDate().equals(day))
-                byRecipe.merge(
-                        yielded.recipe(),
-                        new NightReport.Yielded(day, yielded.recipe(), yielded.input(), yielded.product()),
-                        (a, b) -> new NightReport.Yielded(
-                                day,
-                                a.recipe(),
-                                a.ground().plus(b.ground()),
-                                a.product().plus(b.product())));
+                    && yielded.lot().productionDate().equals(day)) batches.put(yielded.lot(), yielded);
+        Map<String, NightReport.Yielded> byRecipe = new TreeMap<>();
+        for (Fact.Yielded yielded : batches.values())
+            byRecipe.merge(
+                    yielded.recipe(),
+                    new NightReport.Yielded(day, yielded.recipe(), yielded.input(), yielded.product()),
+                    (a, b) -> new NightReport.Yielded(
+                            day,
+                            a.recipe(),
+                            a.ground().plus(b.ground()),
+                            a.product().plus(b.product())));
         return List.copyOf(byRecipe.values());
     }
 }

@@ -3,6 +3,7 @@ package dawnkettle;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import dawnkettle.command.Dawnkettle;
+import dawnkettle.command.Wiring;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.util.function.IntSupplier;
@@ -20,9 +21,13 @@ final class Terminal {
     record Told(int status, String out, String err) {}
 
     static Told run(Object... words) {
+        return runWith(new Main(), words);
+    }
+
+    static Told runWith(Wiring wiring, Object... words) {
         String[] args = new String[words.length];
         for (int i = 0; i < words.length; i++) args[i] = words[i].toString();
-        return listening(() -> Dawnkettle.run(new Main(), args));
+        return listening(() -> Dawnkettle.run(wiring, args));
     }
 
     private static synchronized Told listening(IntSupplier command) {

@@ -1,6 +1,7 @@
 package dawnkettle.book;
 
 import dawnkettle.shop.Customer;
+import dawnkettle.shop.Material;
 import dawnkettle.shop.Product;
 import dawnkettle.shop.Route;
 import dawnkettle.shop.Shop;
@@ -49,6 +50,18 @@ public record Admission(Shop shop, LocalDate today) {
     public Complaint unknownProduct(String word) {
         List<String> codes = shop.products().stream().map(Product::code).toList();
         return unknown("product", word, Nearest.to(word, codes), "products.csv");
+    }
+
+    /** A material by its code, in capitals or not. */
+    public Optional<Material> findMaterial(String word) {
+        return shop.materials().stream()
+                .filter(material -> material.code().equalsIgnoreCase(word))
+                .findFirst();
+    }
+
+    public Complaint unknownMaterial(String word) {
+        List<String> codes = shop.materials().stream().map(Material::code).toList();
+        return unknown("material", word, Nearest.to(word, codes), "materials.csv");
     }
 
     /** A whole number from {@code least} to the most that is believed; empty where the word is none. */

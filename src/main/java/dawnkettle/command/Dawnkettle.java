@@ -36,12 +36,19 @@ public final class Dawnkettle implements Runnable {
                 .addSubcommand(new Run(wiring))
                 .addSubcommand(new Check(wiring))
                 .addSubcommand(new Order(wiring))
+                .addSubcommand(typed(new Receive(wiring)))
+                .addSubcommand(typed(new Record(wiring)))
                 .addSubcommand(new Close(wiring))
                 .addSubcommand(new Plan(wiring))
                 .addSubcommand(new Status(wiring))
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler((mistake, failed, parsed) -> top.answer(mistake, failed));
         return line.execute(args);
+    }
+
+    /** A command whose words may begin with a minus, so that a number below zero gets the answer it deserves. */
+    private static CommandLine typed(Object command) {
+        return new CommandLine(command).setUnmatchedOptionsArePositionalParams(true);
     }
 
     private int answer(Exception mistake, CommandLine failed) {

@@ -7,6 +7,7 @@ import dawnkettle.measure.Mass;
 import dawnkettle.shop.Material;
 import dawnkettle.stock.BeanLot;
 import dawnkettle.stock.Fact;
+import dawnkettle.stock.LotCode;
 import dawnkettle.stock.Recorded;
 import dawnkettle.store.Effect;
 import dawnkettle.store.StepRow;
@@ -105,14 +106,20 @@ final class GatherReport {
         return questions;
     }
 
-    /** Materials bought by the kilogram that are at or below their reorder point once this day's are taken. */
+    /**
+     * Materials bought by the kilogram that are at or below their reorder point once this day's are taken; of one that was
+     * never booked in nobody knows.
+     */
     private List<String> runningLow(LocalDate productionDate) {
         Map<String, Mass> left = new TreeMap<>();
-        for (Material material : office.shop().materials())
-            if (material.unit() == Material.Unit.KILOGRAM) left.put(material.code(), Mass.ZERO);
+        for (Recorded recorded : office.ledger().records().all(Fact.Kind.RECEIVED))
+            if (recorded.fact() instanceof Fact.Received came
+                    && came.quantity().unit() == Material.Unit.KILOGRAM
+                    && office.shop().findMaterial(came.material()).isPresent()) left.put(came.material(), Mass.ZERO);
         List<BeanLot> lots = office.ledger().stock().beans(office.shop(), productionDate, office.now());
-        if (lots.isEmpty()) return List.of();
-        lots.forEach(lot -> left.merge(lot.material(), lot.left(), Mass::plus));
+        lots.stream()
+                .filter(lot -> left.containsKey(lot.material()))
+                .forEach(lot -> left.merge(lot.material(), lot.left(), Mass::plus));
         List<String> low = new ArrayList<>();
         left.forEach((code, mass) -> {
             Material material = office.shop().material(code);
@@ -123,21 +130,23 @@ final class GatherReport {
         return low;
     }
 
-    /** What each recipe gave on a day, as it was weighed. */
+    /** What each recipe gave on a day, as it was weighed; of a batch's records the last one counts. */
     private List<NightReport.Yielded> yields(LocalDate day) {
         Instant from = day.atStartOfDay(office.shop().house().zone()).toInstant();
-        Map<String, NightReport.Yielded> byRecipe = new TreeMap<>();
+        Map<LotCode, Fact.Yielded> batches = new TreeMap<>();
         for (Recorded recorded : office.ledger().records().of(Fact.Kind.YIELDED, from, from.plus(Duration.ofDays(2))))
             if (recorded.fact() instanceof Fact.Yielded yielded
-                    && yielded.lot().productionDate().equals(day))
-                byRecipe.merge(
-                        yielded.recipe(),
-                        new NightReport.Yielded(day, yielded.recipe(), yielded.input(), yielded.product()),
-                        (a, b) -> new NightReport.Yielded(
-                                day,
-                                a.recipe(),
-                                a.ground().plus(b.ground()),
-                                a.product().plus(b.product())));
+                    && yielded.lot().productionDate().equals(day)) batches.put(yielded.lot(), yielded);
+        Map<String, NightReport.Yielded> byRecipe = new TreeMap<>();
+        for (Fact.Yielded yielded : batches.values())
+            byRecipe.merge(
+                    yielded.recipe(),
+                    new NightReport.Yielded(day, yielded.recipe(), yielded.input(), yielded.product()),
+                    (a, b) -> new NightReport.Yielded(
+                            day,
+                            a.recipe(),
+                            a.ground().plus(b.ground()),
+                            a.product().plus(b.product())));
         return List.copyOf(byRecipe.values());
     }
 }

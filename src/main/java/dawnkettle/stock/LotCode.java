@@ -9,8 +9,12 @@ public record LotCode(String text) implements Comparable<LotCode> {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("uuMMdd", Locale.ROOT);
 
     public LotCode {
-        if (!text.matches("[0-9]{6}-[A-Z]{2}[0-9]{2,3}"))
-            throw new IllegalArgumentException("lot code \"" + text + "\" is not like 261125-TF03");
+        if (!isOne(text)) throw new IllegalArgumentException("lot code \"" + text + "\" is not like 261125-TF03");
+    }
+
+    /** Whether a text has the form of a lot's code. */
+    public static boolean isOne(String text) {
+        return text.matches("[0-9]{6}-[A-Z]{2}[0-9]{2,3}");
     }
 
     public static LotCode of(LocalDate productionDate, String mark, int number) {

@@ -1,6 +1,7 @@
 package dawnkettle.command;
 
 import dawnkettle.conf.Configuration;
+import dawnkettle.night.BrokenRuns;
 import dawnkettle.night.Night;
 import dawnkettle.night.Office;
 import dawnkettle.store.Ledger;
@@ -43,7 +44,7 @@ final class Run implements Callable<Integer> {
         try (Ledger ledger = folder.ledger(conf)) {
             Office office = wiring.service(
                     conf, ledger, (at, line) -> spec.commandLine().getOut().println(line));
-            ledger.effects().interrupted(office.clock().instant());
+            new BrokenRuns(office).interrupted();
             ledger.outbox().interrupted(office.clock().instant());
             wiring.serve(new Night(office)::tick);
         }

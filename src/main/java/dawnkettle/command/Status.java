@@ -1,6 +1,8 @@
 package dawnkettle.command;
 
 import dawnkettle.conf.Configuration;
+import dawnkettle.night.BrokenRun;
+import dawnkettle.night.BrokenRuns;
 import dawnkettle.night.Night;
 import dawnkettle.night.Office;
 import dawnkettle.store.Ledger;
@@ -55,25 +57,23 @@ final class Status implements Callable<Integer> {
         long failed = steps.stream()
                 .filter(step -> step.state() == StepRow.State.FAILED || step.state() == StepRow.State.SKIPPED)
                 .count();
-        int doubtful = ledger.labels().unresolved().size();
+        List<BrokenRun> broken = new BrokenRuns(office).open();
+        boolean isWell = failed == 0 && broken.isEmpty();
         out.println(
-                failed == 0 && doubtful == 0
+                isWell
                         ? "All is well."
-                        : "Look at this: " + failed + " steps failed or skipped, " + doubtful
-                                + " groups of labels in doubt.");
+                        : "Look at this: " + failed + " steps failed or skipped, " + broken.size()
+                                + " runs of labels broken off.");
         for (StepRow step : steps)
             out.println("  " + step.key().businessDate() + "  " + step.key().step() + ": "
                     + step.state().name().toLowerCase(Locale.ROOT)
                     + (step.note().isEmpty() ? "" : ", " + step.note()));
-        ledger.labels()
-                .unresolved()
-                .forEach(group -> out.println("  in doubt: lot " + group.lot() + " " + group.product() + " labels "
-                        + group.from() + " to " + group.to() + "; count them by hand"));
+        broken.forEach(run -> out.println("  in doubt: " + run.said()));
         new Night(office)
                 .nextWake()
                 .ifPresent(wake -> out.println(
                         "Next: " + TIME.format(wake.atZone(conf.shop().house().zone()))));
         out.flush();
-        return failed == 0 && doubtful == 0 ? Dawnkettle.DONE : Dawnkettle.LOOK;
+        return isWell ? Dawnkettle.DONE : Dawnkettle.LOOK;
     }
 }

@@ -8,14 +8,15 @@ import java.util.Optional;
  * The labels of one product of one lot, in the order they come out.
  *
  * @param first number of the first counted label here; above 1 where a run is gone on with
+ * @param again whether these are marked copies of labels that the run itself has
  */
-public record LabelRun(String lot, String product, int first, List<LabelCopies> labels) {
+public record LabelRun(String lot, String product, int first, List<LabelCopies> labels, boolean again) {
     public LabelRun {
         labels = List.copyOf(labels);
     }
 
     public static LabelRun whole(String lot, String product, List<LabelCopies> labels) {
-        return new LabelRun(lot, product, 1, labels);
+        return new LabelRun(lot, product, 1, labels, false);
     }
 
     /** Number of the last label: with {@link #first} 1, how many there are. Slips are not counted. */
@@ -42,7 +43,7 @@ public record LabelRun(String lot, String product, int first, List<LabelCopies> 
             if (until > number) left.add(copies.times(until - Math.max(next, number)));
             next = until;
         }
-        return new LabelRun(lot, product, number, left);
+        return new LabelRun(lot, product, number, left, again);
     }
 
     /** Only the labels {@code from} to {@code to}, as for a reprint. */
@@ -55,7 +56,11 @@ public record LabelRun(String lot, String product, int first, List<LabelCopies> 
             kept.add(copies.times(count));
             next += count;
         }
-        return new LabelRun(lot, product, from, kept);
+        return new LabelRun(lot, product, from, kept, again);
+    }
+
+    LabelRun asCopies() {
+        return new LabelRun(lot, product, first, labels, true);
     }
 
     /** The picture a person would look at: the whole case's, or the part case's where there is no whole one. */

@@ -37,7 +37,8 @@ public final class LotLabels {
     /** The labels {@code from} to {@code to} once more, each marked as a copy. */
     public LabelRun copies(PlannedLabel planned, Product product, int from, int to) {
         return LabelRun.whole(planned.lot().text(), product.code(), cases(planned, product, CaseLabel::copy))
-                .only(from, to);
+                .only(from, to)
+                .asCopies();
     }
 
     private List<LabelCopies> cases(PlannedLabel planned, Product product, Function<CaseLabel, LabelText> words) {

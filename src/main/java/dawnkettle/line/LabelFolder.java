@@ -44,6 +44,8 @@ public final class LabelFolder implements LabelPrinter {
 
     private static String name(LabelRun run) {
         String name = (run.lot() + "-" + run.product()).replaceAll("[^A-Za-z0-9._-]", "_");
+        if (run.last() < run.first()) return name + "-slip";
+        if (run.again()) return name + "-copy-" + run.first() + "-to-" + run.last();
         return run.first() == 1 ? name : name + "-from-" + run.first();
     }
 

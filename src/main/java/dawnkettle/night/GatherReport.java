@@ -4,6 +4,7 @@ import dawnkettle.book.BookLine;
 import dawnkettle.book.Conflict;
 import dawnkettle.mail.NightReport;
 import dawnkettle.measure.Mass;
+import dawnkettle.plan.DayPlan;
 import dawnkettle.shop.Material;
 import dawnkettle.stock.BeanLot;
 import dawnkettle.stock.Fact;
@@ -31,12 +32,14 @@ final class GatherReport {
 
     NightReport of(LocalDate productionDate) {
         List<BookLine> lines = office.book().bookFor(productionDate);
-        List<Effect> effects = office.ledger().effects().of(productionDate);
+        List<Effect> effects = office.ledger().effects().of(productionDate).stream()
+                .filter(effect -> !ByHand.is(effect.key()))
+                .toList();
         return new NightReport(
                 orders(lines),
                 new NightReport.Sheets(
                         names(effects, Effect.Kind.SHEET, Effect.State.DONE), notes(effects, Effect.Kind.SHEET)),
-                labels(effects),
+                labels(productionDate, effects),
                 new NightReport.Notes(soakNotes(productionDate), runningLow(productionDate), questions(productionDate)),
                 yields(office.shop().calendar().previous(productionDate)));
     }
@@ -67,16 +70,16 @@ final class GatherReport {
                 .toList();
     }
 
-    private NightReport.Labels labels(List<Effect> effects) {
-        List<String> uncertain = office.ledger().labels().unresolved().stream()
-                .map(group -> "lot " + group.lot() + " " + group.product() + ": look at labels " + group.from() + " to "
-                        + group.to())
-                .toList();
-        int printed = effects.stream()
-                .filter(effect -> effect.kind() == Effect.Kind.LABEL && effect.state() == Effect.State.DONE)
-                .mapToInt(effect -> Integer.parseInt(effect.note().split(" ")[0]))
+    private NightReport.Labels labels(LocalDate productionDate, List<Effect> effects) {
+        List<String> uncertain =
+                new BrokenRuns(office).open().stream().map(BrokenRun::said).toList();
+        return new NightReport.Labels(printed(productionDate), uncertain, notes(effects, Effect.Kind.LABEL));
+    }
+
+    private int printed(LocalDate productionDate) {
+        return office.plan(productionDate).map(DayPlan::labels).orElse(List.of()).stream()
+                .mapToInt(label -> office.ledger().labels().confirmedCount(label.lot(), label.product()))
                 .sum();
-        return new NightReport.Labels(printed, uncertain, notes(effects, Effect.Kind.LABEL));
     }
 
     private List<String> soakNotes(LocalDate productionDate) {

@@ -1,17 +1,18 @@
 package dawnkettle.night;
 
 import dawnkettle.label.Confirmed;
-import dawnkettle.label.LabelJournal;
 import dawnkettle.label.LabelRun;
+import dawnkettle.label.LabelSlips;
+import dawnkettle.label.LabelText;
 import dawnkettle.plan.DayPlan;
 import dawnkettle.plan.PlannedLabel;
 import dawnkettle.plan.PlannedOperation;
 import dawnkettle.stock.LotCode;
 import dawnkettle.store.Effect;
-import dawnkettle.store.LabelGroup;
-import dawnkettle.store.LabelRows;
+import dawnkettle.store.LabelNumbers;
 import dawnkettle.trouble.BadFile;
 import dawnkettle.trouble.DeviceAway;
+import dawnkettle.trouble.Trouble;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -22,9 +23,11 @@ import java.util.Optional;
 /** Prints the case labels of each lot shortly before it is packed, once; what is in doubt is never printed again by itself. */
 final class PrintLabels {
     private final Office office;
+    private final BrokenRuns runs;
 
     PrintLabels(Office office) {
         this.office = office;
+        this.runs = new BrokenRuns(office);
     }
 
     /** Labels of one product of one lot, and when they are wanted. */
@@ -44,17 +47,13 @@ final class PrintLabels {
     private boolean isSettled(PlannedLabel label) {
         return office.ledger()
                 .effects()
-                .find(key(label))
+                .find(BrokenRuns.key(label))
                 .filter(effect -> effect.state() == Effect.State.DONE || effect.state() == Effect.State.AMBIGUOUS)
                 .isPresent();
     }
 
-    private static String count(PlannedLabel label) {
+    static String count(PlannedLabel label) {
         return label.count() + (label.count() == 1 ? " label" : " labels");
-    }
-
-    private static String key(PlannedLabel label) {
-        return LabelRows.effectKey(label.lot(), label.product());
     }
 
     private Instant wanted(DayPlan plan, PlannedLabel label) {
@@ -93,60 +92,64 @@ final class PrintLabels {
     private boolean isResting(PlannedLabel label) {
         return office.ledger()
                 .effects()
-                .find(key(label))
+                .find(BrokenRuns.key(label))
                 .filter(effect -> effect.state() == Effect.State.FAILED)
                 .filter(effect -> office.now().isBefore(effect.changedAt().plus(Night.wait(effect.attempts()))))
                 .isPresent();
     }
 
     private void print(DayPlan plan, PlannedLabel label) {
-        String key = key(label);
+        String key = BrokenRuns.key(label);
         LocalDate day = plan.heading().productionDate();
         office.ledger().effects().intend(key, Effect.Kind.LABEL, day, office.now());
         if (!office.ledger().effects().sending(key, office.now())) return;
+        LabelLog log = new LabelLog(office);
         try {
-            LabelRun run = office.edges()
-                    .labels()
-                    .lots()
-                    .run(label, office.shop().product(label.product()))
-                    .from(office.ledger().labels().confirmedCount(label.lot(), label.product()) + 1);
-            office.edges().labels().printer().print(run, new Journal());
+            for (LabelRun run : left(label)) office.edges().labels().printer().print(run, log);
             office.ledger().effects().done(key, office.now(), count(label));
             office.tell(count(label) + " of lot " + label.lot() + " " + label.product());
         } catch (DeviceAway away) {
-            if (away.isAmbiguous()) office.ledger().effects().ambiguous(key, office.now(), away.getMessage());
-            else office.ledger().effects().failed(key, office.now(), away.getMessage());
             office.tell("labels of lot " + label.lot() + ": " + away.getMessage());
+            if (away.isAmbiguous()) breakOff(label, log, away);
+            else office.ledger().effects().failed(key, office.now(), away.getMessage());
         } catch (BadFile bad) {
             office.ledger().effects().failed(key, office.now(), bad.getMessage());
             office.tell("no label for lot " + label.lot() + ": " + bad.getMessage());
         }
     }
 
-    /** Writes down each group as the printer answers for it. */
-    private final class Journal implements LabelJournal {
-        @Override
-        public void intended(Confirmed group) {
-            // The effect of the whole run is the intent; groups are noted when their fate is known.
-        }
+    private LabelRun whole(PlannedLabel label) {
+        return office.edges().labels().lots().run(label, office.shop().product(label.product()));
+    }
 
-        @Override
-        public void confirmed(Confirmed group) {
-            office.ledger().labels().confirmed(noted(group), office.now());
-        }
+    /** What is not certain yet: the rest of a run that was stopped, less what a person printed meanwhile. */
+    private List<LabelRun> left(PlannedLabel label) {
+        LabelRun whole = whole(label);
+        return runs.uncertain(label).stretches().stream()
+                .map(left -> left.to() == whole.last() ? whole.from(left.from()) : whole.only(left.from(), left.to()))
+                .toList();
+    }
 
-        @Override
-        public void paused(String why) {
-            office.tell("the label printer waits: " + why);
-        }
+    private void breakOff(PlannedLabel label, LabelLog log, DeviceAway away) {
+        Optional<Confirmed> doubtful = log.inDoubt();
+        runs.breakOff(label, away.getMessage());
+        office.tell(runs.of(label).said());
+        doubtful.ifPresent(group -> printSlip(label, group));
+    }
 
-        @Override
-        public void doubtful(Confirmed group) {
-            office.ledger().labels().uncertain(noted(group), office.now(), "the printer did not answer for them");
-        }
-
-        private LabelGroup noted(Confirmed group) {
-            return new LabelGroup(new LotCode(group.lot()), group.product(), group.first(), group.last());
+    /** Lies among the labels for whoever packs the lot; where the printer does not take it, the words said must do. */
+    private void printSlip(PlannedLabel label, Confirmed doubtful) {
+        boolean isRestMissing = runs.of(label).missing().equals(LabelNumbers.of(doubtful.last() + 1, label.count()));
+        LabelRun whole = whole(label);
+        LabelText words = LabelSlips.brokenOff(isRestMissing ? whole : whole.only(1, doubtful.last()), doubtful);
+        try {
+            office.edges()
+                    .labels()
+                    .lots()
+                    .slip(label.lot(), office.shop().product(label.product()), words)
+                    .ifPresent(slip -> office.edges().labels().printer().print(slip, group -> {}));
+        } catch (Trouble trouble) {
+            office.tell("no slip says so beside the labels: " + trouble.getMessage());
         }
     }
 }

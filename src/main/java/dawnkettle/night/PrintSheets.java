@@ -46,7 +46,7 @@ final class PrintSheets implements Work {
                 .toList();
     }
 
-    private List<Sheet> sheets(DayPlan plan) {
+    List<Sheet> sheets(DayPlan plan) {
         return SheetSet.of(plan, office.shop(), office.edges().paper().style());
     }
 }

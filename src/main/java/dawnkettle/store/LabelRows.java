@@ -7,6 +7,8 @@ import java.util.List;
 
 /** The journal of case labels: which surely came out, which perhaps, which were destroyed. */
 public final class LabelRows {
+    private static final String RUN = "label/";
+
     private final Sql sql;
 
     LabelRows(Sql sql) {
@@ -15,12 +17,27 @@ public final class LabelRows {
 
     /** The effect's key of a run of labels, by which the conservation laws know that it is done. */
     public static String effectKey(LotCode lot, String product) {
-        return "label/" + lot + "/" + product;
+        return RUN + lot + "/" + product;
+    }
+
+    /** Whether an effect's key is that of a run of labels, and not of some printed once more by hand. */
+    public static boolean isRun(String effectKey) {
+        return effectKey.startsWith(RUN);
+    }
+
+    /** The lot whose run of labels an effect's key names. */
+    public static LotCode lotOf(String effectKey) {
+        return new LotCode(effectKey.substring(RUN.length(), effectKey.indexOf('/', RUN.length())));
     }
 
     /** The printer said that they came out; a label is confirmed once. */
     public void confirmed(LabelGroup group, Instant at) {
         add(group, "confirmed", at, "");
+    }
+
+    /** A person has them in hand. */
+    public void found(LabelGroup group, Instant at, String why) {
+        add(group, "confirmed", at, why);
     }
 
     /** They may have come out. */
@@ -40,15 +57,32 @@ public final class LabelRows {
                 WHERE lot = ? AND product = ? AND outcome = 'confirmed'""", lot, product);
     }
 
-    /** Groups that perhaps came out and that nobody has confirmed or destroyed since. */
-    public List<LabelGroup> unresolved() {
-        return sql.list(LabelRows::group, """
-                SELECT * FROM label_group AS g WHERE outcome = 'uncertain' AND NOT EXISTS (
-                    SELECT 1 FROM label_group AS later
-                    WHERE later.seq > g.seq AND later.lot = g.lot AND later.product = g.product
-                      AND later.outcome <> 'uncertain'
-                      AND later.from_number <= g.from_number AND later.to_number >= g.to_number)
-                ORDER BY seq""");
+    /** Which of a lot's product surely came out. */
+    public LabelNumbers certain(LotCode lot, String product) {
+        return replayed(lot, product, "confirmed", "");
+    }
+
+    /** Which perhaps came out, and nobody has confirmed or destroyed since. */
+    public LabelNumbers doubtful(LotCode lot, String product) {
+        return replayed(lot, product, "uncertain", "confirmed void");
+    }
+
+    /** What is left of the groups of one outcome once later groups of others have taken their numbers away. */
+    private LabelNumbers replayed(LotCode lot, String product, String outcome, String others) {
+        LabelNumbers numbers = LabelNumbers.none();
+        for (Noted noted : sql.list(
+                Noted::of, "SELECT * FROM label_group WHERE lot = ? AND product = ? ORDER BY seq", lot, product)) {
+            if (noted.outcome().equals(outcome)) numbers = numbers.plus(noted.from(), noted.to());
+            else if (others.contains(noted.outcome()))
+                numbers = numbers.minus(LabelNumbers.of(noted.from(), noted.to()));
+        }
+        return numbers;
+    }
+
+    private record Noted(int from, int to, String outcome) {
+        static Noted of(Row row) throws SQLException {
+            return new Noted(row.whole("from_number"), row.whole("to_number"), row.text("outcome"));
+        }
     }
 
     /** Whether a label of the lot has, or may have, come out: from then on the lot stays as it is. */
@@ -73,9 +107,5 @@ public final class LabelRows {
         sql.write("""
                 INSERT INTO label_group (lot, product, from_number, to_number, outcome, at, note)
                 VALUES (?, ?, ?, ?, ?, ?, ?)""", group.lot(), group.product(), group.from(), group.to(), outcome, at, note);
-    }
-
-    private static LabelGroup group(Row row) throws SQLException {
-        return new LabelGroup(row.lot("lot"), row.text("product"), row.whole("from_number"), row.whole("to_number"));
     }
 }

@@ -12,6 +12,7 @@ import dawnkettle.label.Confirmed;
 import dawnkettle.label.Dots;
 import dawnkettle.label.LabelCopies;
 import dawnkettle.label.LabelRun;
+import dawnkettle.label.LabelSlips;
 import dawnkettle.label.LotLabels;
 import dawnkettle.label.Pitch;
 import dawnkettle.label.PrinterProfile;
@@ -97,6 +98,29 @@ class LabelFolderTest {
                         .labels()
                         .get(1)
                         .picture());
+    }
+
+    @Test
+    void copies_and_slips_lie_beside_the_lots_own_labels() throws Exception {
+        LabelFolder labels = new LabelFolder(folder, PROFILE, new DotPng(), 10);
+        LabelRun run = lotLabels().run(CaseLabelsTest.planned(), FIRM);
+        labels.print(run, group -> {});
+        labels.print(lotLabels().copies(CaseLabelsTest.planned(), FIRM, 1, 2), group -> {});
+        LabelRun slip = lotLabels()
+                .slip(
+                        CaseLabelsTest.planned().lot(),
+                        FIRM,
+                        LabelSlips.brokenOff(run, new Confirmed("261204-FI03", "FIRM-12", 2, 3)))
+                .orElseThrow();
+        labels.print(slip, group -> {});
+
+        try (var files = Files.list(folder)) {
+            assertThat(files.map(file -> file.getFileName().toString()).filter(name -> name.endsWith(".bin")))
+                    .containsExactlyInAnyOrder(
+                            "261204-FI03-FIRM-12.bin",
+                            "261204-FI03-FIRM-12-copy-1-to-2.bin",
+                            "261204-FI03-FIRM-12-slip.bin");
+        }
     }
 
     @Test

@@ -123,14 +123,28 @@ class NightKeptTest {
         assertThat(labels.confirmedCount(KeptNight.LOT, "FIRM-12")).isEqualTo(10);
         assertThat(labels.isFrozen(KeptNight.LOT)).isTrue();
         assertThat(labels.isFrozen(KeptNight.FED)).isFalse();
-        assertThat(labels.unresolved()).containsExactly(group(11, 20));
+        assertThat(labels.doubtful(KeptNight.LOT, "FIRM-12")).isEqualTo(LabelNumbers.of(11, 20));
         assertThatThrownBy(() -> labels.confirmed(group(10, 12), NOW))
                 .hasMessageContaining("a label is confirmed once");
 
         labels.confirmed(group(11, 20), NOW.plusSeconds(60));
-        assertThat(labels.unresolved()).isEmpty();
+        assertThat(labels.doubtful(KeptNight.LOT, "FIRM-12")).isEqualTo(LabelNumbers.none());
+        assertThat(labels.certain(KeptNight.LOT, "FIRM-12")).isEqualTo(LabelNumbers.of(1, 20));
         assertThat(labels.confirmedCount(KeptNight.LOT, "FIRM-12")).isEqualTo(20);
         assertThat(labels.labelledFrom(NOW)).containsExactly(new LabelRows.LabelledLot(KeptNight.LOT, NOW));
+    }
+
+    @Test
+    void what_is_in_doubt_is_settled_piece_by_piece() {
+        LabelRows labels = ledger.labels();
+        labels.uncertain(group(11, 20), NOW, "paper out");
+        labels.confirmed(group(8, 12), NOW);
+        labels.found(group(17, 17), NOW, "on the table");
+        labels.destroyed(group(20, 20), NOW, "torn");
+
+        assertThat(labels.doubtful(KeptNight.LOT, "FIRM-12")).hasToString("13 to 16 and 18 to 19");
+        assertThat(labels.certain(KeptNight.LOT, "FIRM-12")).hasToString("8 to 12 and 17");
+        assertThat(labels.doubtful(KeptNight.FED, "FIRM-12")).hasToString("");
     }
 
     @Test

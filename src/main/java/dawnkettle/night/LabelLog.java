@@ -1,0 +1,66 @@
+package dawnkettle.night;
+
+import dawnkettle.label.Confirmed;
+import dawnkettle.label.LabelJournal;
+import dawnkettle.stock.LotCode;
+import dawnkettle.store.LabelGroup;
+import dawnkettle.store.LabelNumbers;
+import java.util.List;
+import java.util.Optional;
+
+/** Writes down each group of labels as the printer answers for it; a label that was certain before stays as it was. */
+final class LabelLog implements LabelJournal {
+    private final Office office;
+    private Optional<Confirmed> intended = Optional.empty();
+    private Optional<Confirmed> doubtful = Optional.empty();
+    private boolean isRunInDoubt;
+
+    LabelLog(Office office) {
+        this.office = office;
+    }
+
+    /** After a run that ended ambiguous: what the printer did not answer for, at least the group that it got last. */
+    Optional<Confirmed> inDoubt() {
+        if (doubtful.isEmpty()) intended.ifPresent(this::doubtful);
+        return doubtful;
+    }
+
+    /** Whether a label is in doubt now that was not certain before. */
+    boolean isRunInDoubt() {
+        return isRunInDoubt;
+    }
+
+    @Override
+    public void intended(Confirmed group) {
+        intended = Optional.of(group); // the effect of the whole run is the intent that is written down
+    }
+
+    @Override
+    public void confirmed(Confirmed group) {
+        for (LabelGroup part : news(group)) office.ledger().labels().confirmed(part, office.now());
+    }
+
+    @Override
+    public void paused(String why) {
+        office.tell("the label printer waits: " + why);
+    }
+
+    @Override
+    public void doubtful(Confirmed group) {
+        doubtful = Optional.of(group);
+        for (LabelGroup part : news(group)) {
+            isRunInDoubt = true;
+            office.ledger().labels().uncertain(part, office.now(), "the printer did not answer for them");
+        }
+    }
+
+    private List<LabelGroup> news(Confirmed group) {
+        LotCode lot = new LotCode(group.lot());
+        return LabelNumbers.of(group.first(), group.last())
+                .minus(office.ledger().labels().certain(lot, group.product()))
+                .stretches()
+                .stream()
+                .map(part -> new LabelGroup(lot, group.product(), part.from(), part.to()))
+                .toList();
+    }
+}

@@ -132,7 +132,8 @@ public final class LabelsAgain {
                 .findFirst()
                 .orElseThrow(() -> ByHand.refused(
                         "--product",
-                        "lot " + asked.lot() + " has no labels of \"" + code + "\"",
+                        "lot " + asked.lot()
+                                + (code.isEmpty() ? " fills several products" : " has no labels of \"" + code + "\""),
                         "write " + labels.stream().map(PlannedLabel::product).collect(Collectors.joining(" or "))));
     }
 }

@@ -159,6 +159,16 @@ class PrintAgainTest {
         assertThatThrownBy(() -> labels.print(new LabelsAgain.Asked(LOT, Optional.of("NONE"), 1, 1, "torn")))
                 .hasMessageContaining("has no labels of \"NONE\"; write ")
                 .hasMessageContaining(PRODUCT);
+        String shared = LabelShop.PLAN.labels().stream()
+                .map(label -> label.lot().text())
+                .filter(lot -> LabelShop.PLAN.labels().stream()
+                                .filter(label -> label.lot().text().equals(lot))
+                                .count()
+                        > 1)
+                .findFirst()
+                .orElseThrow();
+        assertThatThrownBy(() -> labels.print(new LabelsAgain.Asked(shared, Optional.empty(), 1, 1, "torn")))
+                .hasMessageContaining("--product: lot " + shared + " fills several products; write ");
         assertThatThrownBy(() -> labels.print(asked(1, COUNT + 1)))
                 .hasMessage("--from 1 --to " + (COUNT + 1) + ": lot " + LOT + " has no such labels of \"" + PRODUCT
                         + "\"; write numbers from 1 to " + COUNT + ", the lower first");

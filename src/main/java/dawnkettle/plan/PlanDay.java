@@ -7,7 +7,6 @@ import dawnkettle.shop.Shop;
 import dawnkettle.shop.Step;
 import dawnkettle.shop.Tub;
 import dawnkettle.shop.WorkStation;
-import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -168,11 +167,11 @@ public final class PlanDay {
         return soaking;
     }
 
-    /** A tub of the soak call, with its times by what is known of the temperatures now. */
     private TubDraft committed(PlannedSoak soak) {
         return committed(shop, clock, times, soak);
     }
 
+    /** A tub that was settled before, with its times by what is known of the temperatures now. */
     static TubDraft committed(Shop shop, DayClock clock, TubTimes times, PlannedSoak soak) {
         Tub tub = shop.floor().tubs().stream()
                 .filter(own -> own.code().equals(soak.tub()))
@@ -189,9 +188,5 @@ public final class PlanDay {
                 soak.beans());
         draft.beanLots.addAll(soak.beanLots());
         return draft;
-    }
-
-    static LocalDate packDate(DayClock clock, int packingStarts) {
-        return clock.date(packingStarts);
     }
 }

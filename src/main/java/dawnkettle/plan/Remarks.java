@@ -12,6 +12,9 @@ import java.util.stream.Collectors;
 
 /** What the crew and the owner should know of a plan, in the shop's words. */
 final class Remarks {
+    /** A last grind so close to the end of its beans is worth a look. */
+    private static final int NARROW_MINUTES = 15;
+
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
     private final Evening evening;
@@ -73,12 +76,12 @@ final class Remarks {
                     + ": less than two hours. Look at it early.");
         if (tub.beanLots.size() > 1)
             warnings.add(code + " holds " + tub.beanLots.size() + " lots of beans; its batches carry all of them.");
-        outcomeChecks(tub, outcome, warnings);
+        ofLastGrind(tub, outcome, warnings);
     }
 
-    private void outcomeChecks(TubDraft tub, Attempt.Outcome outcome, List<String> warnings) {
+    private void ofLastGrind(TubDraft tub, Attempt.Outcome outcome, List<String> warnings) {
         int last = tub.brews.stream().mapToInt(outcome::start).max().orElse(tub.ready);
-        if (tub.latest - last < 15 && !tub.brews.isEmpty())
+        if (tub.latest - last < NARROW_MINUTES && !tub.brews.isEmpty())
             warnings.add("Tub " + tub.tub.code() + ": its last batch is ground " + (tub.latest - last)
                     + " min before the beans are over-soaked.");
     }

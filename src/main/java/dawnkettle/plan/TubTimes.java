@@ -88,9 +88,6 @@ final class TubTimes {
     /**
      * The filling for beans whose first grind is at {@code first} and whose last is at {@code last}: tap water where that
      * serves, otherwise the coolest that does; where none is ready in time, the one that delays least.
-     *
-     * @param taken minutes at which other tubs are filled
-     * @param from the tub is free from this minute on
      */
     Optional<TubDraft.Filling> filling(Tub tub, int first, int last, Window window) {
         Optional<TubDraft.Filling> soonest = Optional.empty();

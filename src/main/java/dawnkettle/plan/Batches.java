@@ -7,6 +7,7 @@ import dawnkettle.shop.Product;
 import dawnkettle.shop.Recipe;
 import dawnkettle.shop.Shop;
 import dawnkettle.shop.Step;
+import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -27,6 +28,12 @@ final class Batches {
     private static final int PATIENCE = 2;
 
     private static final long HALF_MINUTES_AN_HOUR = 120;
+
+    /** Minor units a kilogram where no price is written; it only has to be above nothing (the shop's rule, no source). */
+    private static final long SOME_PRICE = 100;
+
+    /** More than any shop makes of one recipe: what batches made from it may draw on. */
+    private static final Mass PLENTY = Mass.kilograms(100_000);
 
     private final Shop shop;
     private final Wants wants;
@@ -112,8 +119,7 @@ final class Batches {
 
     private void fill(Map<String, List<Brew>> brews, Map<String, Mass> missing, Map<String, Mass> extra) {
         for (Recipe recipe : madeFromOthers()) {
-            Kettles.Source source =
-                    new Kettles.Source(recipe.madeFrom().orElseThrow(), 100, Mass.ZERO, Mass.kilograms(100_000));
+            Kettles.Source source = new Kettles.Source(recipe.madeFrom().orElseThrow(), SOME_PRICE, Mass.ZERO, PLENTY);
             Kettles.Choice choice = Kettles.choose(List.of(need(recipe, brews, extra)), source, MOST_KETTLES);
             choice.sizes().forEach((code, sizes) -> brews.put(code, brew(recipe, sizes)));
             serve(recipe, brews, missing);
@@ -222,7 +228,7 @@ final class Batches {
                         && material.soakGroup().equals(group))
                 .mapToLong(material -> material.price().minor() / Math.max(1, material.packSize()))
                 .findFirst()
-                .orElse(100);
+                .orElse(SOME_PRICE);
     }
 
     private long pricePerKilogram(Recipe recipe) {
@@ -233,19 +239,14 @@ final class Batches {
                         / Math.max(1, product.net().inGrams(RoundingMode.UP)))
                 .max()
                 .orElse(0);
-        return Math.max(own, 100);
+        return Math.max(own, SOME_PRICE);
     }
 
     private Money wages(Recipe recipe) {
         long halfMinutes = 0;
         for (Step step : recipe.steps()) halfMinutes += (long) step.minutes() * step.halfHands();
-        return shop.costs()
-                .hourlyWage()
-                .times(
-                        java.math.BigDecimal.valueOf(halfMinutes)
-                                .movePointLeft(2)
-                                .multiply(java.math.BigDecimal.valueOf(100))
-                                .divide(java.math.BigDecimal.valueOf(120), 6, RoundingMode.HALF_UP),
-                        RoundingMode.HALF_UP);
+        BigDecimal hours = BigDecimal.valueOf(halfMinutes)
+                .divide(BigDecimal.valueOf(HALF_MINUTES_AN_HOUR), 6, RoundingMode.HALF_UP);
+        return shop.costs().hourlyWage().times(hours, RoundingMode.HALF_UP);
     }
 }

@@ -62,7 +62,7 @@ final class FairCopy {
                 labels(brews, cases),
                 answers.shortages(),
                 remarks.advice(outcome, routes),
-                remarks.warnings(outcome, routes, wants),
+                remarks.warnings(outcome, routes),
                 Optional.of(new RunQuality(clock).of(outcome, evening.budget(), routes)));
     }
 

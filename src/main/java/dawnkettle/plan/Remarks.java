@@ -36,7 +36,7 @@ final class Remarks {
         if (advice.isEmpty())
             advice.add(
                     "No run was found in which every van is in time; that there is none is not proved. A start about "
-                            + late + " minutes earlier would do.");
+                            + late + " minutes earlier may do; that was not computed.");
         return advice;
     }
 
@@ -50,7 +50,7 @@ final class Remarks {
                 + " batches too many before it.";
     }
 
-    List<String> warnings(Attempt.Outcome outcome, List<PlannedRoute> routes, Wants wants) {
+    List<String> warnings(Attempt.Outcome outcome, List<PlannedRoute> routes) {
         List<String> warnings = new ArrayList<>();
         for (PlannedRoute route : routes)
             if (route.lateMinutes() > 0)

@@ -2,6 +2,7 @@ package dawnkettle.conf;
 
 import dawnkettle.intake.ThermometerSettings;
 import dawnkettle.line.LineSettings;
+import dawnkettle.night.NightSettings;
 import dawnkettle.paper.PaperSettings;
 import dawnkettle.post.PostSettings;
 import dawnkettle.sheet.Sheet;
@@ -13,6 +14,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Reads of {@code shop.toml} how mail, paper and labels leave, and where the temperature comes from. */
@@ -28,11 +30,20 @@ final class ReadEdges {
         this.dir = dir;
     }
 
-    /** Whom the summary and the cost report go to. */
-    static List<String> summaryTo(Section mail) {
-        return mail.needList("summary_to", "[\"owner@millrace.example\"]").stream()
-                .map(ReadEdges::mailAddress)
-                .toList();
+    /** Who gets which mail, and what goes along with the summary. */
+    static NightSettings.Mailing mailing(Section mail) {
+        return new NightSettings.Mailing(
+                addresses(mail.needList("summary_to", "[\"owner@millrace.example\"]")),
+                addresses(mail.findList("alert_to")),
+                addresses(mail.findList("farmer_to")),
+                mail.find("calendar").map(Written::truth).orElse(false),
+                mail.findList("attach").stream()
+                        .map(kind -> kind.oneOf(Sheet.Kind.class).word())
+                        .collect(Collectors.toSet()));
+    }
+
+    private static List<String> addresses(List<Written> written) {
+        return written.stream().map(ReadEdges::mailAddress).toList();
     }
 
     PostSettings post(Section mail) {

@@ -2,6 +2,7 @@ package dawnkettle.command;
 
 import dawnkettle.measure.Mass;
 import dawnkettle.plan.DayPlan;
+import dawnkettle.plan.PackOrigins;
 import dawnkettle.plan.PlannedBatch;
 import dawnkettle.plan.PlannedOperation;
 import dawnkettle.plan.PlannedRoute;
@@ -96,6 +97,7 @@ final class NightPage {
                 shop.recipe(recipe).name(), count[0], kilograms(packed.getOrDefault(recipe, Mass.ZERO))));
         Mass beans = Mass.sum(plan.batches().stream().map(PlannedBatch::beans).toList());
         line("  %s kg of dry beans, %s kg packed in all", kilograms(beans), kilograms(Mass.sum(packed.values())));
+        line("  %s", PackOrigins.sentence(plan));
         line("");
     }
 

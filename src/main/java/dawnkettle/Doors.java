@@ -27,6 +27,7 @@ import dawnkettle.night.TrustedTime;
 import dawnkettle.paper.PaperFolder;
 import dawnkettle.paper.PrintQueue;
 import dawnkettle.plan.DayPlan;
+import dawnkettle.plan.RoomCurve;
 import dawnkettle.plan.Temperatures;
 import dawnkettle.post.MimeForm;
 import dawnkettle.post.PostFolder;
@@ -36,6 +37,9 @@ import dawnkettle.sheet.SheetStyle;
 import dawnkettle.shop.Shop;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /** Builds the night's doors to the outside: to the devices that {@code conf/} names, or into a folder. */
@@ -136,8 +140,18 @@ final class Doors {
                 conf.thermometer(), shop.climate(), shop.house().zone());
         return now -> {
             RoomReading reading = thermometers.read(now);
-            return new Temperatures(reading.room(), reading.tap(), reading.source());
+            return new Temperatures(
+                    reading.room(), reading.tap(), reading.source(), curve(thermometers.past(now), reading, now));
         };
+    }
+
+    /** The room as the log has it until now; what it is now holds from now on. */
+    private static RoomCurve curve(List<RoomReading.Logged> past, RoomReading reading, Instant now) {
+        List<RoomCurve.Reading> readings = new ArrayList<>();
+        for (RoomReading.Logged one : past)
+            if (one.at().isBefore(now)) readings.add(new RoomCurve.Reading(one.at(), one.celsius()));
+        readings.add(new RoomCurve.Reading(now, reading.room()));
+        return new RoomCurve(readings);
     }
 
     private static PlanForm planForm(Shop shop) {

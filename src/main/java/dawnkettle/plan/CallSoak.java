@@ -28,8 +28,9 @@ final class CallSoak {
     SoakCall of(Attempt.Outcome outcome, Instant closesAt) {
         int earliest = clock.minuteAtOrAfter(closesAt) + TubTimes.HEAD_START_MINUTES;
         TubTimes afterClose = new TubTimes(
-                SoakLaw.DEFAULT,
+                evening.soakRoom().belief().law(),
                 evening.soakRoom().temperatures(),
+                clock,
                 TubTimes.fillMinutes(shop.floor(), shop.calendar(), clock, earliest));
         BeanLots beanLots = new BeanLots(shop, evening);
         List<Integer> taken = new ArrayList<>();

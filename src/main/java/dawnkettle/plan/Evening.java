@@ -64,10 +64,17 @@ public record Evening(
      *
      * @param call what was put to soak before the close; empty where nothing had to be
      * @param occupied tubs in which other beans still soak
+     * @param belief how fast this shop's beans soak, and how sure that is
      */
-    public record SoakRoom(Temperatures temperatures, Optional<SoakCall> call, List<Occupied> occupied) {
+    public record SoakRoom(
+            Temperatures temperatures, Optional<SoakCall> call, List<Occupied> occupied, SoakBelief belief) {
         public SoakRoom {
             occupied = List.copyOf(occupied);
+        }
+
+        /** With nothing but the published figures to go by. */
+        public SoakRoom(Temperatures temperatures, Optional<SoakCall> call, List<Occupied> occupied) {
+            this(temperatures, call, occupied, SoakBelief.PUBLISHED);
         }
     }
 

@@ -27,7 +27,8 @@ public final class PlanDay {
         this.shop = new CooledRecipes(shop).shop();
         this.evening = evening;
         this.clock = new DayClock(evening.book().productionDate(), shop.house().zone());
-        this.times = new TubTimes(SoakLaw.DEFAULT, evening.soakRoom().temperatures(), fillMinutes());
+        this.times = new TubTimes(
+                evening.soakRoom().belief().law(), evening.soakRoom().temperatures(), clock, fillMinutes());
     }
 
     /**
@@ -178,7 +179,7 @@ public final class PlanDay {
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no tub " + soak.tub()));
         int fill = clock.minute(soak.fillAt());
-        SoakLaw.Course course = times.course(tub, soak.waterTemperature());
+        SoakLaw.Course course = times.course(tub, soak.waterTemperature(), fill);
         TubDraft draft = new TubDraft(
                 tub,
                 soak.soakGroup(),

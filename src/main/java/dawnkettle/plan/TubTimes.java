@@ -5,6 +5,7 @@ import dawnkettle.shop.Floor;
 import dawnkettle.shop.Presence;
 import dawnkettle.shop.ShopCalendar;
 import dawnkettle.shop.Tub;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -27,15 +28,15 @@ final class TubTimes {
     private static final int DAYS_BACK = 4;
 
     private final SoakLaw law;
-    private final Celsius room;
-    private final Celsius tap;
+    private final Temperatures temperatures;
+    private final DayClock clock;
     private final List<Integer> fills;
     private final Map<String, SoakLaw.Course> courses = new HashMap<>();
 
-    TubTimes(SoakLaw law, Temperatures temperatures, List<Integer> fills) {
+    TubTimes(SoakLaw law, Temperatures temperatures, DayClock clock, List<Integer> fills) {
         this.law = law;
-        this.room = temperatures.room();
-        this.tap = temperatures.tap();
+        this.temperatures = temperatures;
+        this.clock = clock;
         this.fills = fills;
     }
 
@@ -140,8 +141,8 @@ final class TubTimes {
     /** Tap water first, then a degree warmer each, as long as the mean stays cool enough and the window wide enough. */
     private List<Celsius> waters(Tub tub) {
         List<Celsius> waters = new ArrayList<>();
-        waters.add(tap);
-        for (int tenths = tap.tenths() + 10; tenths <= 10 * SoakLaw.WARMEST_MEAN; tenths += 10) {
+        waters.add(temperatures.tap());
+        for (int tenths = temperatures.tap().tenths() + 10; tenths <= 10 * SoakLaw.WARMEST_MEAN; tenths += 10) {
             Celsius warm = Celsius.tenths(tenths);
             SoakLaw.Course course = course(tub, warm);
             if (course.mean() <= SoakLaw.WARMEST_MEAN && course.windowMinutes() >= SoakLaw.NARROWEST_WINDOW_MINUTES)
@@ -150,8 +151,19 @@ final class TubTimes {
         return waters;
     }
 
+    /** The course of a tub that is filled after the last reading of the room. */
     SoakLaw.Course course(Tub tub, Celsius water) {
         return courses.computeIfAbsent(
-                tub.hoursToRoomTenths() + "/" + water.tenths(), key -> law.course(water, room, tub));
+                tub.hoursToRoomTenths() + "/" + water.tenths(), key -> law.course(water, temperatures.room(), tub));
+    }
+
+    /** The course of a tub that is or was filled at a minute, with what the room has done since. */
+    SoakLaw.Course course(Tub tub, Celsius water, int fill) {
+        Instant at = clock.instant(fill);
+        if (temperatures.curve().isSteady() || !at.isBefore(temperatures.curve().steadyFrom()))
+            return course(tub, water);
+        return courses.computeIfAbsent(
+                tub.hoursToRoomTenths() + "/" + water.tenths() + "/" + fill,
+                key -> law.course(TubWater.inRoom(water, temperatures.curve(), tub, at)));
     }
 }

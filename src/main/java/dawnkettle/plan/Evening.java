@@ -26,6 +26,22 @@ public record Evening(
         Instant now,
         Budget budget) {
 
+    /** The same evening with beans that are ready as soon as they are wet, planned without search: to compare with. */
+    Evening withBeansReady() {
+        SoakRoom ready = new SoakRoom(
+                soakRoom.temperatures(),
+                soakRoom.call(),
+                soakRoom.occupied(),
+                soakRoom.belief().readyAtOnce());
+        return new Evening(
+                book, outlook, larder, ready, committed, now, new Budget(0, budget.seed(), budget.guardMillis()));
+    }
+
+    /** The same evening with other allowances. */
+    public Evening withAllowances(List<Allowance> allowances) {
+        return new Evening(book, new Outlook(outlook.ahead(), allowances), larder, soakRoom, committed, now, budget);
+    }
+
     /**
      * What else is wanted.
      *

@@ -44,6 +44,12 @@ public record SoakBelief(SoakLaw law, Spread spread, int observations) {
         return StrictMath.exp(FOUR_OF_FIVE * logSpread(celsius));
     }
 
+    /** Beans that soak through in a minute or so: for asking what a day would be like if they stood ready. */
+    SoakBelief readyAtOnce() {
+        SoakLaw quick = new SoakLaw(law.equilibrium(), 1e-3, 0, law.target());
+        return new SoakBelief(quick, new Spread(0, 0, 0), observations);
+    }
+
     /** How sure the soak is at a steady temperature, for the sheet. */
     public String sentence(double celsius) {
         double hours = law.hoursTo(law.target(), celsius);

@@ -8,6 +8,7 @@ import dawnkettle.shop.Tub;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -84,6 +85,28 @@ final class TubTimes {
                         .mapToInt(water -> fill + course(tub, water).readyMinutes())
                         .min()
                         .orElseThrow());
+    }
+
+    /** A tub filled as soon as anybody can, and when its beans are ready. */
+    record Soonest(Celsius water, int fill, SoakLaw.Course course) {
+        int ready() {
+            return fill + course.readyMinutes();
+        }
+    }
+
+    /** With the tap's water; empty when nobody is there. */
+    Optional<Soonest> soonestByTap(Tub tub) {
+        Celsius tap = temperatures.tap();
+        return fills.stream().min(Integer::compare).map(fill -> new Soonest(tap, fill, course(tub, tap)));
+    }
+
+    /** With water as warm as is allowed; of two that are as quick the cooler. */
+    Optional<Soonest> soonestWarmed(Tub tub) {
+        return fills.stream()
+                .min(Integer::compare)
+                .flatMap(fill -> waters(tub).stream()
+                        .map(water -> new Soonest(water, fill, course(tub, water)))
+                        .min(Comparator.comparingInt(Soonest::ready).thenComparing(Soonest::water)));
     }
 
     /**

@@ -47,7 +47,7 @@ final class Grow implements Callable<Integer> {
             names = "--to",
             paramLabel = "PERCENT",
             defaultValue = "200",
-            description = "How far to go, in steps of 10 %. Default: ${DEFAULT-VALUE}")
+            description = "How far to go, in steps of 10. Default: ${DEFAULT-VALUE}")
     private int most;
 
     @Option(
@@ -111,6 +111,7 @@ final class Grow implements Callable<Integer> {
         if (!ordinary.equals(heaviest)) answers.add(growth.untilBroken(GrowthWay.AS_IT_IS, ordinary, percents));
         page.ways(answers);
         progress.done();
+        if (PastBooks.isRebuilt(heaviest) || PastBooks.isRebuilt(ordinary)) page.rebuilt();
         return page.text() + "A second shop that takes half of the orders carries twice as far as one.\n";
     }
 

@@ -111,6 +111,13 @@ final class GrowthPage {
         line("");
     }
 
+    /** For days of which the orders are not known. */
+    void rebuilt() {
+        line(
+                "Days without orders in the ledger are rebuilt from what was packed, as if all of it went with the next van:");
+        line("a careful reading, for some of it was for stock.");
+    }
+
     private static String breaks(GrowthPoint point) {
         String late = point.late().entrySet().stream()
                 .sorted(Map.Entry.comparingByKey())

@@ -29,12 +29,19 @@ import java.util.TreeMap;
  * customers as the standing orders share it.
  */
 public final class PastBooks {
+    private static final String REBUILT = "PAST-";
+
     private final Office office;
     private final Shop shop;
 
     public PastBooks(Office office) {
         this.office = office;
         this.shop = office.shop();
+    }
+
+    /** Whether a day's book was rebuilt from records: all that was packed, due with the next van. */
+    public static boolean isRebuilt(Growth.Day day) {
+        return day.book().lines().stream().allMatch(line -> line.order().text().startsWith(REBUILT));
     }
 
     /** Making days of a stretch, the most packs first. */
@@ -104,7 +111,7 @@ public final class PastBooks {
 
     private BookLine line(LocalDate day, Customer customer, Product product, Piece piece) {
         return new BookLine(
-                new OrderNumber("PAST-" + day),
+                new OrderNumber(REBUILT + day),
                 piece.line(),
                 customer.code(),
                 customer.route(),

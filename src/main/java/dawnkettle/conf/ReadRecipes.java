@@ -92,19 +92,25 @@ final class ReadRecipes {
         Mass most = mostWritten.kilograms();
         Written stepWritten = from.need("step_kg", "5");
         Mass step = stepWritten.kilograms();
+        boolean directSteam = from.find("direct_steam").map(Written::truth).orElse(false);
         from.noMore();
         if (from.problems().count() > before) return new Kettle(step, step, step);
         if (most.compareTo(least) < 0) mostWritten.bad(most, "is below least_kg", "write at least least_kg");
         else if (most.minus(least).milligrams() % step.milligrams() != 0)
             stepWritten.bad(
                     step, "does not lead from least_kg to most_kg", "write a step that divides what lies between");
-        return from.problems().count() > before ? new Kettle(step, step, step) : new Kettle(least, most, step);
+        return from.problems().count() > before
+                ? new Kettle(step, step, step)
+                : new Kettle(least, most, step, directSteam);
     }
 
     private Coagulant coagulant(Section from) {
         Coagulant coagulant = new Coagulant(
                 known.materials.refer(from.need("material", "\"nigari\"")),
-                from.need("grams_per_kg_milk", "3.2").gramsPerKilogram("50"));
+                from.need("grams_per_kg_milk", "3.2").gramsPerKilogram("50"),
+                from.find("strength")
+                        .map(strength -> strength.ratio("0.01", "1"))
+                        .orElse(Share.WHOLE));
         from.noMore();
         return coagulant;
     }

@@ -171,7 +171,7 @@ public final class RecordedDay {
     }
 
     private static Mass dose(Recipe recipe, Coagulant coagulant, Mass beans) {
-        return MassBalance.milk(beans, grinding(recipe, beans)).times(coagulant.perMilk(), RoundingMode.HALF_UP);
+        return coagulant.dose(MassBalance.milk(beans, grinding(recipe, beans)));
     }
 
     private static Mass grinding(Recipe recipe, Mass beans) {

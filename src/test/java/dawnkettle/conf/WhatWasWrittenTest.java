@@ -57,6 +57,22 @@ class WhatWasWrittenTest {
     }
 
     @Test
+    void steam_and_strength_are_what_was_written_and_plain_where_nothing_was() throws IOException {
+        var plain = corner.shop().recipe("firm");
+        assertThat(plain.kettle().directSteam()).isFalse();
+        assertThat(plain.coagulant().orElseThrow().strength()).isEqualTo(Share.WHOLE);
+
+        var changed = CornerShop.in(dir)
+                .with("recipes.toml", "grams_per_kg_milk = 3.2", "grams_per_kg_milk = 3.2, strength = 0.3")
+                .with("recipes.toml", "step_kg = 5 }\nwater", "step_kg = 5, direct_steam = true }\nwater")
+                .read()
+                .shop()
+                .recipe("firm");
+        assertThat(changed.kettle().directSteam()).isTrue();
+        assertThat(changed.coagulant().orElseThrow().strength()).isEqualTo(Share.of("0.3"));
+    }
+
+    @Test
     void a_recipe_made_from_another_brings_its_oil_and_no_water() {
         var pouch = corner.shop().recipe("pouch");
 

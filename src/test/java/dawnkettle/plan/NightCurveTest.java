@@ -161,6 +161,29 @@ class NightCurveTest {
         assertThat(tub).isLessThan(LAW.hoursToReady(TubWater.measured(seattle(), fill)) - 0.5);
     }
 
+    /** What a tub filled at 18:00 has gone through counts, not what the thermometer says at the dawn check. */
+    @Test
+    void at_dawn_a_filled_tub_is_judged_by_the_night_it_had() {
+        java.time.ZoneId zone = ZoneOffset.UTC;
+        DayClock clock = new DayClock(java.time.LocalDate.of(2026, 12, 4), zone);
+        Instant fill = Instant.parse("2026-12-03T18:00:00Z");
+        Instant dawn = Instant.parse("2026-12-04T02:00:00Z");
+        Celsius warm = Celsius.degrees(20);
+        RoomCurve cold = new RoomCurve(List.of(
+                new RoomCurve.Reading(fill, warm),
+                new RoomCurve.Reading(fill.plusSeconds(3600), Celsius.degrees(8)),
+                new RoomCurve.Reading(dawn.minusSeconds(3600), Celsius.degrees(8)),
+                new RoomCurve.Reading(dawn, warm)));
+        Tub tub = new Tub("T1", Volume.litres(290), Mass.kilograms(90), 35);
+        TubTimes now = new TubTimes(LAW, new Temperatures(warm, warm, "sensor"), clock, List.of());
+        TubTimes through = new TubTimes(LAW, new Temperatures(warm, warm, "log", cold), clock, List.of());
+        int filled = clock.minute(fill);
+        assertThat(through.course(tub, warm, filled).readyMinutes())
+                .isGreaterThan(now.course(tub, warm, filled).readyMinutes() + 60);
+        int later = clock.minute(dawn) + 10;
+        assertThat(through.course(tub, warm, later)).isEqualTo(now.course(tub, warm, later));
+    }
+
     /** A curve that stands still is the steady room, to the minute. */
     @Test
     void a_still_curve_is_a_steady_room() {

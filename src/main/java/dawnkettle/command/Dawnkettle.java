@@ -40,6 +40,7 @@ public final class Dawnkettle implements Runnable {
                 .addSubcommand(typed(new Record(wiring)))
                 .addSubcommand(new Close(wiring))
                 .addSubcommand(new Plan(wiring))
+                .addSubcommand(Cost.with(wiring))
                 .addSubcommand(Print.with(wiring))
                 .addSubcommand(new Status(wiring))
                 .setCaseInsensitiveEnumValuesAllowed(true)

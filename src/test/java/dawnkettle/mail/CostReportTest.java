@@ -4,6 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dawnkettle.Golden;
+import dawnkettle.cost.WeekBook;
 import dawnkettle.cost.WeekCosts;
 import dawnkettle.draw.ChartPictures;
 import dawnkettle.shop.House;
@@ -24,7 +25,7 @@ class CostReportTest {
     private static final List<WeekCosts> WEEKS = WeekCosts.byWeek(MillraceHalfYear.days(), SHOP);
 
     private static Mail report() {
-        return CostReport.of(WEEKS.subList(0, 21), SHOP, CHARTS);
+        return CostReport.of(WeekBook.of(WEEKS.subList(0, 21), SHOP), CHARTS);
     }
 
     @Test
@@ -41,7 +42,7 @@ class CostReportTest {
     @Test
     void the_subject_says_what_a_kilogram_cost_and_how_that_moved() {
         assertThat(report().subject()).matches("Week 43: [0-9]\\.[0-9]{3} USD a kg, [0-9]+\\.[0-9] % (more|less)");
-        assertThat(CostReport.of(WEEKS.subList(0, 1), SHOP, CHARTS).subject())
+        assertThat(CostReport.of(WeekBook.of(WEEKS.subList(0, 1), SHOP), CHARTS).subject())
                 .matches("Week 23: [0-9]\\.[0-9]{3} USD a kg");
     }
 
@@ -107,7 +108,7 @@ class CostReportTest {
                         day.water(),
                         1))
                 .toList();
-        Mail mail = CostReport.of(WeekCosts.byWeek(days, shop), shop, CHARTS);
+        Mail mail = CostReport.of(WeekBook.of(WeekCosts.byWeek(days, shop), shop), CHARTS);
         assertThat(mail.body().html())
                 .contains("=HYPERLINK(&quot;x&quot;)&lt;b&gt; Bcc: y")
                 .doesNotContain("<b>");

@@ -1,6 +1,7 @@
 package dawnkettle.cost;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -22,6 +23,14 @@ public record Bars(String name, String title, String unit, List<Bar> bars, Strin
 
     /** A named figure. */
     public record Bar(String name, BigDecimal value) {}
+
+    /** At most {@code count} of them: the first and the last. */
+    public Bars ends(int count) {
+        if (bars.size() <= count) return this;
+        List<Bar> some = new ArrayList<>(bars.subList(0, count - count / 2));
+        some.addAll(bars.subList(bars.size() - count / 2, bars.size()));
+        return new Bars(name, title, unit, some, alternative);
+    }
 
     /** What the longest bar to the right stands for; zero where all go to the left. */
     public double most() {

@@ -81,8 +81,8 @@ public final class CostReport {
         moved.addAll(new CostTrends(book).sentences());
         return List.of(
                 new Wall("", lead(sections, trade)),
-                new Wall("What moved it", moved),
-                new Wall("What to do", trade.advice()));
+                new Wall("What to do", trade.advice()),
+                new Wall("What moved it", moved));
     }
 
     /** Lines under a heading. */
@@ -94,11 +94,11 @@ public final class CostReport {
 
     /** Charts of yields: of those that moved, else of the recipe that takes most. */
     public static List<dawnkettle.cost.Chart> shownYields(WeekBook book) {
-        List<dawnkettle.cost.YieldCourse> shown = new ArrayList<>();
-        book.yields().stream()
+        List<dawnkettle.cost.YieldCourse> moved = book.yields().stream()
                 .filter(course -> course.shift().isPresent() || course.alarm().isPresent())
-                .forEach(shown::add);
-        book.yields().stream().filter(course -> !shown.contains(course)).forEach(shown::add);
+                .toList();
+        List<dawnkettle.cost.YieldCourse> shown =
+                moved.isEmpty() ? book.yields().stream().limit(1).toList() : moved;
         return shown.stream().limit(YIELDS_SHOWN).map(CostCharts::yield).toList();
     }
 

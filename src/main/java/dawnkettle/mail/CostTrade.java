@@ -104,8 +104,9 @@ final class CostTrade {
                         + ": weigh beans and blocks of the next three batches, then look at soak, grind, boil and press, "
                         + "and at the bean lot; its yield is down.");
         if (trends.areBeansDearer())
-            advice.add("Beans are dearer for good: see what prices would hold the margin with `cost prices --beans "
-                    + book.now().all().beanPrice().toPlainString() + "`; nothing changes by itself.");
+            advice.add("Beans are dearer for good: `cost prices --day " + trends.beansMovedIn() + " --beans "
+                    + book.now().all().beanPrice().toPlainString()
+                    + "` says what prices would hold the margin that you had before; nothing changes by itself.");
         for (ProductCost cost : book.now().products()) losing(cost, advice);
         List<Carrier> losing = carriers.customers().stream()
                 .filter(one -> one.left().isNegative())

@@ -46,6 +46,11 @@ final class CostTrends {
         return beans.shift().filter(move -> move.size() > 0).isPresent();
     }
 
+    /** The Monday from which beans cost another price; only where they do. */
+    LocalDate beansMovedIn() {
+        return beans.movedIn().orElseThrow();
+    }
+
     /** Minor units a milligram, as whole currency a kilogram. */
     private String price(double minorAMilligram) {
         return BigDecimal.valueOf(minorAMilligram * 1e6)

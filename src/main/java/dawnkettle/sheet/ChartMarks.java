@@ -16,6 +16,7 @@ final class ChartMarks {
     private static final double FOOT_MM = 5;
     private static final double KEY_MM = 4;
     private static final double HEAD_MM = 5;
+    private static final double GRID_MM = 0.15;
     private static final double[] WEIGHTS = {0.6, 0.35, 0.25, 0.35};
     /** Length of a dash and of the gap after it; no gap for a line that goes through. */
     private static final double[][] DASHES = {{1, 0}, {2.4, 1.2}, {0.6, 0.9}, {2.4, 1.2}};
@@ -27,8 +28,7 @@ final class ChartMarks {
     }
 
     void curves(Chart chart, Frame frame) {
-        canvas.text(frame.x(), frame.y() + TITLE.riseMm(), TITLE, chart.title() + ", " + chart.unit());
-        double y = frame.y() + HEAD_MM;
+        double y = canvas.lines(frame, TITLE, chart.title() + ", " + chart.unit()) + 1;
         for (int i = 0; i < chart.lines().size(); i++, y += KEY_MM)
             key(chart.lines().get(i).name(), i, frame.x(), y);
         Frame plot =
@@ -48,7 +48,8 @@ final class ChartMarks {
         List<String> labels = scale.labels();
         for (int i = 0; i < labels.size(); i++) {
             double y = plot.bottom() - plot.height() * i / scale.marks();
-            canvas.across(plot.x(), plot.right(), y, i == 0 ? 0.3 : 0.08);
+            if (i == 0) canvas.across(plot.x(), plot.right(), y, 0.3);
+            else canvas.box(new Frame(plot.x(), y - GRID_MM / 2, plot.width(), GRID_MM), Mark.Look.GREY);
             canvas.text(plot.x() - 1.5, y + 1, SMALL.aligned(Lettering.Align.RIGHT), labels.get(i));
         }
     }
@@ -114,7 +115,11 @@ final class ChartMarks {
     }
 
     void bars(Bars bars, Frame frame) {
-        canvas.text(frame.x(), frame.y() + TITLE.riseMm(), TITLE, bars.title() + ", " + bars.unit());
+        canvas.text(
+                frame.x(),
+                frame.y() + TITLE.riseMm(),
+                TITLE,
+                bars.title() + ", " + bars.unit().split(" ")[0]);
         double row = Math.min(6, (frame.height() - HEAD_MM) / bars.bars().size());
         double names = frame.width() * 0.42;
         double figures = 12;

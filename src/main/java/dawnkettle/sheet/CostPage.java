@@ -12,7 +12,12 @@ import java.util.Optional;
 public final class CostPage {
     private static final double MARGIN_MM = 14;
     private static final double GAP_MM = 5;
-    private static final double CHART_MM = 62;
+    private static final double CHART_MM = 50;
+    private static final double BARS_MM = 45;
+    private static final double MOST_CHART_MM = 65;
+    private static final double BAR_MM = 4.4;
+    private static final double LEAST_BAR_MM = 3.3;
+    private static final double HEAD_MM = 5;
     private static final Lettering TITLE = Lettering.bold(16);
     private static final Lettering FACTS = Lettering.plain(9);
     private static final Lettering HEADING = Lettering.bold(11);
@@ -52,8 +57,10 @@ public final class CostPage {
         double y = canvas.lines(top, TITLE, title);
         y = canvas.lines(new Frame(MARGIN_MM, y, width, 0), FACTS, house.name() + ", week from " + monday);
         canvas.across(MARGIN_MM, MARGIN_MM + width, y + 1, 0.5);
-        double charts = pictures(canvas, new Frame(MARGIN_MM, y + GAP_MM / 2 + 1, width, 0), pictures);
-        text(canvas, new Frame(MARGIN_MM, charts, width, paper.heightMm() - MARGIN_MM - 6 - charts), parts);
+        double bottom = paper.heightMm() - MARGIN_MM - 6;
+        double least = CHART_MM + GAP_MM + (pictures.bars().isPresent() ? BARS_MM : 0);
+        y = text(canvas, new Frame(MARGIN_MM, y + 2, width, bottom - least - y - 2), parts) + GAP_MM / 2;
+        pictures(canvas, new Frame(MARGIN_MM, y, width, bottom - y), pictures);
         canvas.lines(new Frame(MARGIN_MM, paper.heightMm() - MARGIN_MM - 4, width, 0), Lettering.plain(7.5), FOOT);
         Imprint imprint = new Imprint(
                 title,
@@ -64,23 +71,27 @@ public final class CostPage {
         return new Sheet(Sheet.Kind.COST, "costs", imprint, List.of(page));
     }
 
-    /** Courses beside each other, bars below them; returns the y below. */
-    private double pictures(Canvas canvas, Frame frame, Pictures pictures) {
+    /** Courses beside each other, bars below them: the longest and the shortest where not all find room. */
+    private void pictures(Canvas canvas, Frame frame, Pictures pictures) {
         ChartMarks marks = new ChartMarks(canvas);
         int count = pictures.charts().size();
         double each = (frame.width() - GAP_MM * (count - 1)) / count;
+        double bars = pictures.bars().isEmpty() ? 0 : GAP_MM + BARS_MM;
+        double height = Math.max(CHART_MM, Math.min(MOST_CHART_MM, frame.height() - bars));
         for (int i = 0; i < count; i++)
-            marks.curves(
-                    pictures.charts().get(i), new Frame(frame.x() + (each + GAP_MM) * i, frame.y(), each, CHART_MM));
-        double y = frame.y() + CHART_MM + GAP_MM;
-        if (pictures.bars().isEmpty()) return y;
-        double height = 5 + 4.4 * pictures.bars().get().bars().size();
-        marks.bars(pictures.bars().get(), new Frame(frame.x(), y, frame.width(), height));
-        return y + height + GAP_MM / 2;
+            marks.curves(pictures.charts().get(i), new Frame(frame.x() + (each + GAP_MM) * i, frame.y(), each, height));
+        double y = frame.y() + height + GAP_MM;
+        pictures.bars().ifPresent(all -> {
+            int room = (int) ((frame.bottom() - y - HEAD_MM) / LEAST_BAR_MM);
+            Bars shown = all.ends(Math.max(2, room));
+            double high =
+                    Math.min(frame.bottom() - y, HEAD_MM + BAR_MM * shown.bars().size());
+            marks.bars(shown, new Frame(frame.x(), y, frame.width(), high));
+        });
     }
 
     /** As many lines as there is room for: the rest stands in the mail, and the page says so. */
-    private void text(Canvas canvas, Frame frame, List<Part> parts) {
+    private double text(Canvas canvas, Frame frame, List<Part> parts) {
         Wrapping wrapping = new Wrapping(style.typeface());
         double y = frame.y();
         for (Part part : parts) {
@@ -90,12 +101,12 @@ public final class CostPage {
             for (String line : part.lines()) {
                 double height = wrapping.lines(line, TEXT, frame.width() - 4).size() * TEXT.lineMm();
                 if (y + height > frame.bottom() - TEXT.lineMm()) {
-                    canvas.lines(new Frame(frame.x(), y, frame.width(), 0), TEXT, "More stands in the mail.");
-                    return;
+                    return canvas.lines(new Frame(frame.x(), y, frame.width(), 0), TEXT, "More stands in the mail.");
                 }
                 canvas.text(frame.x(), y + TEXT.riseMm(), TEXT, "–");
                 y = canvas.lines(new Frame(frame.x() + 4, y, frame.width() - 4, 0), TEXT, line);
             }
         }
+        return y;
     }
 }

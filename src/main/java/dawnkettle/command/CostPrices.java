@@ -166,7 +166,8 @@ final class CostPrices implements Callable<Integer> {
             BigDecimal factor =
                     BigDecimal.ONE.add(new BigDecimal(text.substring(0, text.length() - 1)).movePointLeft(2));
             if (factor.signum() <= 0)
-                throw new Dawnkettle.Refused(option + " \"" + text + "\" leaves no price; write less than -100%");
+                throw new Dawnkettle.Refused(
+                        option + " \"" + text + "\" leaves no price; write less than that, as -50%");
             return factor;
         }
     }

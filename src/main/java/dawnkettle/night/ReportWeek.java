@@ -28,7 +28,8 @@ public final class ReportWeek implements Work {
     public String run(LocalDate day) {
         Optional<WeekBook> book = new GatherBook(office).before(day);
         if (book.isEmpty()) return "nothing was made in the weeks before; no cost report";
-        Mail mail = mail(book.get()).addressedTo(office.papers().settings().letters().summaryTo());
+        Mail mail = mail(book.get())
+                .addressedTo(office.papers().settings().letters().summaryTo());
         return letters.send(mail);
     }
 

@@ -41,6 +41,7 @@ public final class Dawnkettle implements Runnable {
                 .addSubcommand(new Close(wiring))
                 .addSubcommand(new Plan(wiring))
                 .addSubcommand(new Grow(wiring))
+                .addSubcommand(Cost.with(wiring))
                 .addSubcommand(Print.with(wiring))
                 .addSubcommand(new Status(wiring))
                 .setCaseInsensitiveEnumValuesAllowed(true)

@@ -39,6 +39,10 @@ final class Canvas {
         };
     }
 
+    void line(Mark.Rule rule) {
+        marks.add(rule);
+    }
+
     void across(double x1, double x2, double y, double widthMm) {
         marks.add(new Mark.Rule(x1, y, x2, y, widthMm));
     }

@@ -32,7 +32,7 @@ public final class RunEngine {
                 written.unplaced(),
                 best.score(),
                 first.score(),
-                Bounds.of(whole),
+                budget.decodes() > 0 && best.isInTime() ? Bounds.ofRunsInTime(whole) : Bounds.of(whole),
                 shares.stream().mapToLong(Allowance::spent).sum(),
                 shares.stream().anyMatch(Allowance::stoppedEarly));
     }

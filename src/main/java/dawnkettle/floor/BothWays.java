@@ -15,6 +15,9 @@ final class BothWays {
     private static final int TURN = 10_000;
 
     private static final int LEAST_TURNS = 10;
+    /** As often as the end brings nothing the next turn from the front is twice as long, up to so many times. */
+    private static final int MOST_DOUBLED = 3;
+
     /** From the end a run is looked for that ends, or leaves a van waiting, so many minutes less. */
     private static final int GAIN = 2;
 
@@ -39,11 +42,12 @@ final class BothWays {
         allowance.open(canTurn ? allowance.left() * FIRST_PERCENT / 100 + 1 : allowance.left());
         fromFront();
         long before = -1;
+        int failed = 0;
         while (canTurn && allowance.left() > 0 && allowance.spent() > before) {
             before = allowance.spent();
             allowance.open(turn);
-            if (best.score().unplaced() > 0 || !fromEnd()) fromFront();
-            allowance.open(turn);
+            failed = best.score().unplaced() == 0 && fromEnd() ? 0 : failed + 1;
+            allowance.open(turn << Math.min(failed, MOST_DOUBLED));
             fromFront();
         }
         return best;

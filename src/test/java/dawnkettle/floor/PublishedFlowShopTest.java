@@ -3,7 +3,14 @@ package dawnkettle.floor;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Random;
+import java.util.stream.IntStream;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
 
 /** The core on flow shops whose best finish is published: one place a stage, no waits bounded, no hands. */
@@ -18,6 +25,35 @@ class PublishedFlowShopTest {
         assertThat(best).isEqualTo(30);
         assertThat(run.score().finish()).isEqualTo(best);
         assertThat(RunCheck.broken(Taillard.shop(JOHNSON), run)).isEmpty();
+    }
+
+    /** The same rule on drawn jobs: first those shorter on the first stage by rising minutes, then the others by falling ones. */
+    @Property(tries = 50)
+    void two_stages_end_as_early_as_by_the_rule_of_johnson(
+            @ForAll @Size(min = 1, max = 9) List<@IntRange(min = 1, max = 20) Integer> first, @ForAll Random random) {
+        int[][] minutes = {
+            first.stream().mapToInt(Integer::intValue).toArray(),
+            random.ints(first.size(), 1, 20).toArray()
+        };
+        Run run = RunEngine.run(Taillard.shop(minutes), new Budget(600, 1, 60_000));
+        assertThat(run.score().finish()).isEqualTo(finish(johnson(minutes), minutes));
+    }
+
+    private static List<Integer> johnson(int[][] minutes) {
+        Comparator<Integer> front = Comparator.comparingInt(job -> minutes[0][job]);
+        Comparator<Integer> back = Comparator.comparingInt(job -> -minutes[1][job]);
+        var order = new ArrayList<Integer>();
+        IntStream.range(0, minutes[0].length)
+                .filter(job -> minutes[0][job] < minutes[1][job])
+                .boxed()
+                .sorted(front)
+                .forEach(order::add);
+        IntStream.range(0, minutes[0].length)
+                .filter(job -> minutes[0][job] >= minutes[1][job])
+                .boxed()
+                .sorted(back)
+                .forEach(order::add);
+        return order;
     }
 
     private static int bestOfAllOrders(List<Integer> order, int[][] minutes) {

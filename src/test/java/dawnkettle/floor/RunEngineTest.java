@@ -105,6 +105,40 @@ class RunEngineTest {
     }
 
     @Test
+    void what_is_fried_twice_lets_others_in_between_and_keeps_its_rest() {
+        var all = List.of(new Window(0, 200));
+        var stations = List.of(new Station("fryer", "fry", 1, 0, all), new Station("rack", "rack", 2, 0, all));
+        var fry = new Operation("fry", 8, 0, 5, 0);
+        var steps = List.of(new Operation("fry", 8, 0, Operation.ANY_WAIT, 0), new Operation("rack", 8, 0, 0, 0), fry);
+        var jobs = List.of(
+                new Job("P1", "", 0, 99, steps, List.of(), List.of(), List.of()),
+                new Job("P2", "", 0, 99, steps, List.of(), List.of(), List.of()));
+        var day = new FloorDay(stations, List.of(), List.of(), List.of(), jobs, 200);
+        Run run = RunEngine.run(day, new Budget(50, 1, NO_GUARD));
+        assertThat(RunCheck.broken(day, run)).isEmpty();
+        // P1 0 to 8 and 16 to 24, P2 8 to 16 and 24 to 32: the fryer never stands.
+        assertThat(run.score().finish()).isEqualTo(32);
+        assertThat(run.bound().finish()).isEqualTo(32);
+    }
+
+    /** The press is washed for the night from 180 on and two of the four halves wash up from 100 on: hours and hands that are not there. */
+    @Test
+    void cleaning_at_the_end_of_the_day_is_time_that_no_batch_gets() {
+        var stations = List.of(new Station("press", "press", 2, 0, List.of(new Window(0, 180))));
+        var hands = List.of(new Hands(new Window(0, 100), 4), new Hands(new Window(100, 180), 2));
+        var steps = List.of(new Operation("press", 50, 2, Operation.ANY_WAIT, 0));
+        var jobs = IntStream.range(0, 6)
+                .mapToObj(number -> new Job("B" + number, "", 0, 99, steps, List.of(), List.of(), List.of()))
+                .toList();
+        var day = new FloorDay(stations, hands, List.of(), List.of(), jobs, 400);
+        Run run = RunEngine.run(day, new Budget(50, 1, NO_GUARD));
+        assertThat(RunCheck.broken(day, run)).isEmpty();
+        // Two at once until 100, one more until 150; the sixth would end at 200.
+        assertThat(run.unplaced()).hasSize(1);
+        assertThat(run.score().finish()).isEqualTo(150);
+    }
+
+    @Test
     void a_parent_waits_so_that_its_child_need_not() {
         var parent = new Job("B1", "", 0, 99, List.of(grind()), List.of(), List.of(), List.of());
         var child = new Job("P1", "", 0, 99, List.of(cook(0)), List.of(new Job.After("B1", 3)), List.of(), List.of());

@@ -12,7 +12,7 @@ final class FlowShops {
         this.budget = budget;
     }
 
-    /** Seeds from a public C generator of the set, best known finishes agreeing in several public lists (July 2026 and before). */
+    /** Seeds from a public C generator of the set, best known finishes agreeing in several public lists. */
     enum Set {
         S20X5(
                 20,

@@ -148,6 +148,11 @@ final class Doors {
             }
 
             @Override
+            public String write(DayPlan plan, Shop counted) {
+                return PlanJson.write(plan, counted);
+            }
+
+            @Override
             public DayPlan read(String text) {
                 return PlanJson.read(text, shop);
             }

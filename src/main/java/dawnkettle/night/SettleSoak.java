@@ -43,7 +43,7 @@ final class SettleSoak implements Work {
         ClosedBook known = new ClosedBook(productionDate, office.now(), lines);
         long decodes = office.papers().settings().search().decodes() / 4;
         SoakCall call = PlanDay.soakCall(
-                office.shop(),
+                new CountedYields(office).shop(productionDate),
                 evenings.of(productionDate, known, decodes),
                 office.timetable().close(productionDate));
         return office.ledger().soaks().commit(call);

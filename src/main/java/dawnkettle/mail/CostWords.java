@@ -1,5 +1,6 @@
 package dawnkettle.mail;
 
+import dawnkettle.cost.CostPart;
 import dawnkettle.cost.Moves;
 import dawnkettle.cost.Moves.Cause;
 import dawnkettle.cost.ProductCost;
@@ -58,8 +59,27 @@ final class CostWords {
             case WORK_USE ->
                 "the work took " + minutes(today) + " minutes for 100 kg, after " + minutes(then)
                         + ", counted product by product.";
-            case OTHER -> "everything else: vans, rent, heat, additions, packaging, okara.";
+            case MATERIALS ->
+                "coagulant, oil, flavour and packaging came to "
+                        + each(today, CostPart.ADDITIONS, CostPart.PACKAGING) + " a kg made, after "
+                        + each(then, CostPart.ADDITIONS, CostPart.PACKAGING) + ".";
+            case HEAT ->
+                "heat and water came to " + each(today, CostPart.ENERGY, CostPart.WATER) + " a kg made, after "
+                        + each(then, CostPart.ENERGY, CostPart.WATER) + ".";
+            case VANS ->
+                "vans came to " + each(today, CostPart.DELIVERY) + " a kg made, after " + each(then, CostPart.DELIVERY)
+                        + ": the same rounds over more kilograms cost each less.";
+            case RENT ->
+                "rent and overhead came to " + each(today, CostPart.OVERHEAD) + " a kg made, after "
+                        + each(then, CostPart.OVERHEAD) + ", spread over what was made.";
+            case OKARA -> "okara brought another sum.";
         };
+    }
+
+    private static String each(ProductCost cost, CostPart... parts) {
+        Money sum = Money.zero(cost.total().currency());
+        for (CostPart part : parts) sum = sum.plus(cost.part(part));
+        return cost.perKilogram(sum).toPlainString();
     }
 
     /** As "+12.40" or "-3.05". */

@@ -70,7 +70,7 @@ final class MaterialsLeft {
     private List<Change> receipts() {
         return sql.list(
                 this::receipt,
-                "SELECT * FROM record WHERE kind = 'received' AND unit = 'kilogram' ORDER BY happened_at, seq");
+                "SELECT * FROM record_standing WHERE kind = 'received' AND unit = 'kilogram' ORDER BY happened_at, seq");
     }
 
     private Change receipt(Row row) throws SQLException {
@@ -98,7 +98,7 @@ final class MaterialsLeft {
                         if (lots.containsKey(code)) lots.get(code).left = left;
                     });
                 },
-                "SELECT * FROM record WHERE kind = 'counted-material' AND unit = 'kilogram' ORDER BY happened_at, seq");
+                "SELECT * FROM record_standing WHERE kind = 'counted-material' AND unit = 'kilogram' ORDER BY happened_at, seq");
     }
 
     /** Tubs as written down; where a day's tub was not, as its plan in force or else its soak call had it. */
@@ -117,13 +117,13 @@ final class MaterialsLeft {
                     SELECT production_date, tub, bean_lots, beans_mg, NULL FROM soak_call_tub
                     WHERE production_date NOT IN (SELECT production_date FROM plan)
                 )
-                SELECT lot AS bean_lots, beans_mg, happened_at AS at FROM record WHERE kind = 'soaked' AND day <= ?1
+                SELECT lot AS bean_lots, beans_mg, happened_at AS at FROM record_standing WHERE kind = 'soaked' AND day <= ?1
                 UNION ALL
                 SELECT p.bean_lots, p.beans_mg, coalesce(c.fill_at, p.fill_at) AS at FROM planned AS p
                 LEFT JOIN soak_call_tub AS c USING (production_date, tub)
                 WHERE (p.production_date < ?1
                        OR p.production_date = ?1 AND (c.tub IS NOT NULL OR p.fill_at <= ?2))
-                  AND NOT EXISTS (SELECT 1 FROM record WHERE kind = 'soaked' AND day = p.production_date
+                  AND NOT EXISTS (SELECT 1 FROM record_standing WHERE kind = 'soaked' AND day = p.production_date
                                                          AND place = p.tub)
                 ORDER BY at""",
                 productionDate,

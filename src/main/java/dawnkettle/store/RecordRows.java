@@ -63,7 +63,7 @@ public final class RecordRows {
     public List<Recorded> of(Fact.Kind kind, Instant fromInclusive, Instant untilExclusive) {
         return sql.list(
                 RecordRows::recorded,
-                "SELECT * FROM record WHERE kind IN (" + words(kind)
+                "SELECT * FROM record_standing WHERE kind IN (" + words(kind)
                         + ") AND happened_at >= ? AND happened_at < ? ORDER BY happened_at, seq",
                 fromInclusive,
                 untilExclusive);
@@ -73,7 +73,7 @@ public final class RecordRows {
     public List<Recorded> all(Fact.Kind... kinds) {
         return sql.list(
                 RecordRows::recorded,
-                "SELECT * FROM record WHERE kind IN ("
+                "SELECT * FROM record_standing WHERE kind IN ("
                         + Arrays.stream(kinds).map(RecordRows::words).collect(Collectors.joining(", "))
                         + ") ORDER BY happened_at, seq");
     }
@@ -82,7 +82,8 @@ public final class RecordRows {
         String word = Sql.word(kind);
         return switch (kind) {
             case COUNTED -> "'counted-material', 'counted-packs'";
-            case LOST -> "'lost-batch', 'lost-packs'";
+            case LOST -> "'lost-batch', 'lost-packs', 'lost-material'";
+            case USED -> "'used-material'";
             default -> "'" + word + "'";
         };
     }

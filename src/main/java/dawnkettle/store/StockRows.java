@@ -80,9 +80,9 @@ public final class StockRows {
                 WHERE p.production_date < ?1 AND l.best_before >= ?1
                 UNION ALL
                 SELECT r.lot, r.product, 0, r.day, r.best_before
-                FROM record AS r
+                FROM record_standing AS r
                 WHERE r.kind = 'counted-packs' AND r.day IS NOT NULL AND r.best_before >= ?1
-                  AND r.seq = (SELECT min(seq) FROM record WHERE kind = 'counted-packs' AND day IS NOT NULL
+                  AND r.seq = (SELECT min(seq) FROM record_standing WHERE kind = 'counted-packs' AND day IS NOT NULL
                                                              AND lot = r.lot AND product = r.product)
                   AND NOT EXISTS (SELECT 1 FROM plan_pack WHERE lot = r.lot AND product = r.product)""", productionDate);
     }
@@ -100,7 +100,7 @@ public final class StockRows {
                         LocalDate.ofInstant(
                                 row.instant("happened_at"), shop.house().zone())),
                 """
-                SELECT packs, happened_at FROM record WHERE kind = 'counted-packs' AND lot = ? AND product = ?
+                SELECT packs, happened_at FROM record_standing WHERE kind = 'counted-packs' AND lot = ? AND product = ?
                 ORDER BY happened_at DESC, seq DESC LIMIT 1""",
                 made.lot(),
                 made.product());
@@ -115,11 +115,11 @@ public final class StockRows {
 
     private long gone(Made made, Instant since) {
         return sql.number("""
-                SELECT coalesce(sum(packs), 0) AS n FROM record
+                SELECT coalesce(sum(packs), 0) AS n FROM record_standing
                 WHERE kind IN ('sold', 'lost-packs') AND lot = ? AND product = ? AND happened_at > ?""", made.lot(), made.product(), since);
     }
 
     private boolean isLost(LotCode lot) {
-        return sql.number("SELECT count(*) AS n FROM record WHERE kind = 'lost-batch' AND lot = ?", lot) > 0;
+        return sql.number("SELECT count(*) AS n FROM record_standing WHERE kind = 'lost-batch' AND lot = ?", lot) > 0;
     }
 }

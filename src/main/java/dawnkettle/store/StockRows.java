@@ -1,8 +1,11 @@
 package dawnkettle.store;
 
+import dawnkettle.measure.Mass;
+import dawnkettle.shop.Material;
 import dawnkettle.shop.Shop;
 import dawnkettle.stock.BeanLot;
 import dawnkettle.stock.LotCode;
+import dawnkettle.stock.MaterialBook;
 import dawnkettle.stock.StockLot;
 import java.sql.SQLException;
 import java.time.Instant;
@@ -57,11 +60,19 @@ public final class StockRows {
     }
 
     /**
-     * Bought lots counted by mass that are still here, the oldest first: received, less what earlier days' tubs and
+     * Bought lots counted by mass that are still here, first expired first out, then the oldest: received, less what earlier days' tubs and
      * batches took, less the tubs of the day's own soak call and those of its plan that were to be filled by now.
      */
     public List<BeanLot> beans(Shop shop, LocalDate productionDate, Instant now) {
-        return new MaterialsLeft(sql, shop.house().zone()).before(productionDate, now);
+        return materials(shop, productionDate, now).holdings().stream()
+                .filter(lot -> lot.unit() == Material.Unit.KILOGRAM && lot.left() > 0)
+                .map(lot -> new BeanLot(lot.lot(), lot.material(), Mass.milligrams(lot.left()), lot.receivedOn()))
+                .toList();
+    }
+
+    /** All bought lots with what came in and where it went, for days before one and what of that day has begun. */
+    public MaterialBook materials(Shop shop, LocalDate productionDate, Instant now) {
+        return new MaterialRows(sql, shop).before(productionDate, now);
     }
 
     /** Packs of a product of a lot, as planned or first counted. */

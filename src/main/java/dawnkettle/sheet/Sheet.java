@@ -66,7 +66,8 @@ public record Sheet(Kind kind, String name, Imprint imprint, List<Page> pages) {
         PICK,
         ROUTE,
         FALLBACK,
-        COUNT;
+        COUNT,
+        TRACE;
 
         public String word() {
             return name().toLowerCase(Locale.ROOT);

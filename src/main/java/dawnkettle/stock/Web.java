@@ -25,7 +25,8 @@ public final class Web {
     private final Map<LotCode, List<Feed>> children;
     private final Map<LotCode, List<Handed>> handed;
 
-    public Web(Collection<Batch> batches, Collection<Source> sources, Collection<Feed> feeds, Collection<Handed> handed) {
+    public Web(
+            Collection<Batch> batches, Collection<Source> sources, Collection<Feed> feeds, Collection<Handed> handed) {
         batches.forEach(batch -> this.batches.put(batch.lot(), batch));
         this.sources = by(sources, Source::batch);
         this.uses = by(sources, Source::lot);
@@ -82,8 +83,8 @@ public final class Web {
 
     private static <K, V> Map<K, List<V>> by(Collection<V> all, Function<V, K> key) {
         Map<K, List<V>> map = new HashMap<>();
-        all.forEach(one -> map.computeIfAbsent(key.apply(one), any -> new ArrayList<>())
-                .add(one));
+        all.forEach(one ->
+                map.computeIfAbsent(key.apply(one), any -> new ArrayList<>()).add(one));
         return map;
     }
 
@@ -102,22 +103,27 @@ public final class Web {
 
     /** The batches that a bought lot went into, and all that was made from those. */
     public Set<LotCode> madeWith(String boughtLot) {
-        return downstream(
-                uses.getOrDefault(boughtLot, List.of()).stream().map(Source::batch).toList());
+        return downstream(uses.getOrDefault(boughtLot, List.of()).stream()
+                .map(Source::batch)
+                .toList());
     }
 
     /** Some batches and all that was made from them. */
     public Set<LotCode> downstream(Collection<LotCode> from) {
-        return closure(from, lot -> children.getOrDefault(lot, List.of()).stream()
-                .map(Feed::into)
-                .toList());
+        return closure(
+                from,
+                lot -> children.getOrDefault(lot, List.of()).stream()
+                        .map(Feed::into)
+                        .toList());
     }
 
     /** Some batches and all that they were made from. */
     public Set<LotCode> upstream(Collection<LotCode> from) {
-        return closure(from, lot -> parents.getOrDefault(lot, List.of()).stream()
-                .map(Feed::from)
-                .toList());
+        return closure(
+                from,
+                lot -> parents.getOrDefault(lot, List.of()).stream()
+                        .map(Feed::from)
+                        .toList());
     }
 
     private static Set<LotCode> closure(Collection<LotCode> from, Function<LotCode, List<LotCode>> next) {

@@ -1,6 +1,8 @@
 package dawnkettle.store;
 
 import dawnkettle.stock.Fact;
+import dawnkettle.stock.Holds;
+import dawnkettle.stock.LotCode;
 import dawnkettle.stock.Recorded;
 import java.sql.SQLException;
 import java.time.Instant;
@@ -9,6 +11,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** What happened, as people wrote it down: only ever added. */
@@ -76,6 +79,35 @@ public final class RecordRows {
                 "SELECT * FROM record_standing WHERE kind IN ("
                         + Arrays.stream(kinds).map(RecordRows::words).collect(Collectors.joining(", "))
                         + ") ORDER BY happened_at, seq");
+    }
+
+    /** What is held and what was released, in the order in which it was written down. */
+    public Holds holds() {
+        return new Holds(sql.list(
+                RecordRows::recorded, "SELECT * FROM record_standing WHERE kind IN ('held', 'released') ORDER BY seq"));
+    }
+
+    /** The number under which the last record was written. */
+    public long lastNumber() {
+        return sql.number("SELECT coalesce(max(seq), 0) AS n FROM record");
+    }
+
+    /** A record by its number, also where it counts no more. */
+    public Optional<Recorded> find(long number) {
+        return sql.first(RecordRows::recorded, "SELECT * FROM record WHERE seq = ?", number);
+    }
+
+    /** Whether a record that is there was cancelled. */
+    public boolean isCancelled(long number) {
+        return sql.number("SELECT count(*) AS n FROM record WHERE cancels = ?", number) > 0;
+    }
+
+    /** The number of the record that wrote a whole lot off, where it counts. */
+    public Optional<Long> lossOf(LotCode lot) {
+        return sql.first(
+                row -> row.number("seq"),
+                "SELECT seq FROM record_standing WHERE kind = 'lost-batch' AND lot = ? ORDER BY seq DESC LIMIT 1",
+                lot);
     }
 
     private static String words(Fact.Kind kind) {

@@ -4,6 +4,7 @@ import dawnkettle.measure.Mass;
 import dawnkettle.shop.Material;
 import dawnkettle.shop.Shop;
 import dawnkettle.stock.BeanLot;
+import dawnkettle.stock.Holds;
 import dawnkettle.stock.LotCode;
 import dawnkettle.stock.MaterialBook;
 import dawnkettle.stock.StockLot;
@@ -29,11 +30,12 @@ public final class StockRows {
      * <p>What the plans in force of earlier days made, less what they gave to orders, less what was sold or lost. A
      * count takes the place of all before it, less what is promised for deliveries after the day of the count; it is
      * meant to be made when the day's vans are gone. Plans of the day itself are left out, so that a revision of it
-     * starts from the same stock. Lots that are past their date, or lost as a whole, are left out.
+     * starts from the same stock. Lots that are past their date, held, or lost as a whole, are left out.
      */
     public List<StockLot> finished(Shop shop, LocalDate productionDate) {
         LocalDate lastMaking = shop.calendar().previous(productionDate);
         List<StockLot> stock = new ArrayList<>();
+        Holds holds = new RecordRows(sql).holds();
         for (Made made : made(productionDate)) {
             Optional<Count> count = count(made, shop);
             Instant since = count.map(Count::at).orElse(Instant.EPOCH);
@@ -44,7 +46,7 @@ public final class StockRows {
             boolean expected = count.map(Count::day)
                     .filter(day -> !day.isBefore(lastMaking))
                     .isEmpty();
-            if (packs > 0 && !isLost(made.lot()))
+            if (packs > 0 && !holds.isHeld(made.lot()) && !isLost(made.lot()))
                 stock.add(new StockLot(
                         made.lot(),
                         made.product(),
@@ -124,10 +126,21 @@ public final class StockRows {
                 WHERE lot = ? AND product = ? AND production_date < ? AND delivery_date > ?""", made.lot(), made.product(), productionDate, after);
     }
 
+    /** Sold, lost, or destroyed beyond what customers gave back. */
     private long gone(Made made, Instant since) {
+        long returned = sql.number(
+                "SELECT coalesce(sum(packs), 0) AS n FROM record_standing"
+                        + " WHERE kind = 'returned' AND place = 'goods' AND lot = ? AND product = ?",
+                made.lot(),
+                made.product());
+        long destroyed = sum("'destroyed'", made, since);
+        return sum("'sold', 'lost-packs'", made, since) + Math.max(0, destroyed - returned);
+    }
+
+    private long sum(String kinds, Made made, Instant since) {
         return sql.number("""
                 SELECT coalesce(sum(packs), 0) AS n FROM record_standing
-                WHERE kind IN ('sold', 'lost-packs') AND lot = ? AND product = ? AND happened_at > ?""", made.lot(), made.product(), since);
+                WHERE kind IN ({kinds}) AND lot = ? AND product = ? AND happened_at > ?""".replace("{kinds}", kinds), made.lot(), made.product(), since);
     }
 
     private boolean isLost(LotCode lot) {

@@ -11,9 +11,9 @@ public final class TraceSheet {
     private static final double POINTS = 8.5;
 
     /** What a column gets of the width: as long as its longest text, within reason. */
-    private static final int NARROWEST = 6;
+    private static final int NARROWEST = 12;
 
-    private static final int WIDEST = 44;
+    private static final int WIDEST = 34;
 
     private final RecallPage page;
     private final Desk desk;

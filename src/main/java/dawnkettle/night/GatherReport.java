@@ -100,6 +100,7 @@ final class GatherReport {
 
     private List<String> questions(LocalDate productionDate) {
         List<String> questions = new ArrayList<>(steps(productionDate));
+        office.plan(productionDate).ifPresent(plan -> questions.addAll(new Gate(office).said(plan)));
         for (Conflict conflict : office.book().conflicts())
             if (!conflict.first().deliveryDate().isBefore(productionDate))
                 questions.add("order " + conflict.first().order() + " line "

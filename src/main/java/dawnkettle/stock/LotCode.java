@@ -17,6 +17,11 @@ public record LotCode(String text) implements Comparable<LotCode> {
         return text.matches("[0-9]{6}-[A-Z]{2}[0-9]{2,3}");
     }
 
+    /** What the codes of a production day begin with. */
+    public static String dayOf(LocalDate productionDate) {
+        return DAY.format(productionDate);
+    }
+
     public static LotCode of(LocalDate productionDate, String mark, int number) {
         return new LotCode(String.format(Locale.ROOT, "%s-%s%02d", DAY.format(productionDate), mark, number));
     }

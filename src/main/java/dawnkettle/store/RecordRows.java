@@ -6,6 +6,7 @@ import dawnkettle.stock.LotCode;
 import dawnkettle.stock.Recorded;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -108,6 +109,16 @@ public final class RecordRows {
                 row -> row.number("seq"),
                 "SELECT seq FROM record_standing WHERE kind = 'lost-batch' AND lot = ? ORDER BY seq DESC LIMIT 1",
                 lot);
+    }
+
+    /** Records of some kinds about the lots of a making day, in the order they happened. */
+    public List<Recorded> all(LocalDate productionDate, Fact.Kind... kinds) {
+        return sql.list(
+                RecordRows::recorded,
+                "SELECT * FROM record_standing WHERE lot GLOB ? AND kind IN ("
+                        + Arrays.stream(kinds).map(RecordRows::words).collect(Collectors.joining(", "))
+                        + ") ORDER BY happened_at, seq",
+                LotCode.dayOf(productionDate) + "-*");
     }
 
     private static String words(Fact.Kind kind) {

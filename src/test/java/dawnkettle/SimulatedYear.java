@@ -14,6 +14,7 @@ import dawnkettle.plan.PlannedBatch;
 import dawnkettle.plan.PlannedSoak;
 import dawnkettle.plan.Temperatures;
 import dawnkettle.shop.Material;
+import dawnkettle.shop.PackUse;
 import dawnkettle.shop.Shop;
 import dawnkettle.stock.Fact;
 import dawnkettle.stock.LotCode;
@@ -183,17 +184,10 @@ final class SimulatedYear implements AutoCloseable {
                                     .times(added.perProduct(), java.math.RoundingMode.HALF_UP)
                                     .milligrams(),
                             Long::sum));
-            for (PlannedBatch.Filled filled : batch.packs()) {
-                var bill = shop.product(filled.product()).packing().bill();
-                bill.aPack()
-                        .forEach(part ->
-                                roughlyLeft.merge(part.material(), -(long) part.count() * filled.packs(), Long::sum));
-                bill.aCase()
-                        .forEach(part -> roughlyLeft.merge(
-                                part.material(),
-                                -(long) part.count() * (filled.cases() + filled.loosePacks()),
-                                Long::sum));
-            }
+            for (PlannedBatch.Filled filled : batch.packs())
+                for (PackUse use : shop.costs().details().packing())
+                    if (use.product().equals(filled.product()))
+                        roughlyLeft.merge(use.material(), -(long) filled.packs(), Long::sum);
         }
     }
 

@@ -1,8 +1,9 @@
 package dawnkettle.store;
 
 import dawnkettle.measure.Mass;
-import dawnkettle.shop.Bill;
 import dawnkettle.shop.Ingredient;
+import dawnkettle.shop.Material;
+import dawnkettle.shop.PackUse;
 import dawnkettle.shop.Recipe;
 import dawnkettle.shop.Shop;
 import dawnkettle.stock.Fact;
@@ -14,8 +15,11 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * Where bought lots went: received, counted, lost as written down; used as written down or else as planned.
@@ -24,10 +28,13 @@ import java.util.Optional;
  * batch names, then of those that must go first.
  */
 final class MaterialRows {
+    private static final long MILLION = 1_000_000;
+
     private final Sql sql;
     private final Shop shop;
     private final ZoneId zone;
     private final MaterialBook book = new MaterialBook();
+    private final Map<PackUse, Long> worn = new HashMap<>();
 
     MaterialRows(Sql sql, Shop shop) {
         this.sql = sql;
@@ -140,16 +147,19 @@ final class MaterialRows {
         return day.atTime(12, 0).atZone(zone).toInstant();
     }
 
-    /** Trays, bottles, cases and labels by the bill of the product, of the packs that were filled. */
+    /** Trays, bottles, cases and labels, for the packs that were filled. */
     private void packs(LocalDate productionDate) {
+        Map<String, List<PackUse>> packing = shop.costs().details().packing().stream()
+                .filter(use -> shop.findMaterial(use.material())
+                        .filter(material -> material.unit() == Material.Unit.PIECE)
+                        .isPresent())
+                .collect(Collectors.groupingBy(PackUse::product));
         sql.list(
                 row -> {
-                    Bill bill = shop.findProduct(row.text("product"))
-                            .map(product -> product.packing().bill())
-                            .orElse(Bill.NONE);
-                    Instant noon = noon(row.day("production_date"));
-                    pieces(bill.aPack(), row.number("packs"), noon, row.text("lot"));
-                    pieces(bill.aCase(), row.number("cases"), noon, row.text("lot"));
+                    for (PackUse use : packing.getOrDefault(row.text("product"), List.of())) {
+                        long times = row.number(use.per() == PackUse.Per.PACK ? "packs" : "cases");
+                        pieces(use, times, noon(row.day("production_date")), row.text("lot"));
+                    }
                     return true;
                 },
                 """
@@ -163,12 +173,13 @@ final class MaterialRows {
                 productionDate);
     }
 
-    private void pieces(List<Bill.Part> parts, long times, Instant at, String lot) {
-        for (Bill.Part part : parts)
-            book.takeOf(
-                    part.material(),
-                    List.of(),
-                    new Use(at, Cause.PACKED, lot, Math.multiplyExact(times, part.count())));
+    /** Whole pieces; of what comes back, one more whenever all that were filled so far have worn out another. */
+    private void pieces(PackUse use, long times, Instant at, String lot) {
+        long before = worn.getOrDefault(use, 0L);
+        long now = before + Math.multiplyExact(times, use.pieces().millionths());
+        worn.put(use, now);
+        long pieces = now / MILLION - before / MILLION;
+        if (pieces > 0) book.takeOf(use.material(), List.of(), new Use(at, Cause.PACKED, lot, pieces));
     }
 
     private void handTaken() {

@@ -41,7 +41,8 @@ public final class ReadConfiguration {
                 readNight.places(),
                 readNight.search(),
                 ReadEdges.mailing(mail),
-                new ReadRecords(file).records());
+                new ReadRecords(file).records(),
+                new ReadRecords(file).buying(house.currency()));
         ReadEdges edges = new ReadEdges(file, dir);
         var post = edges.post(mail);
         var paper = edges.paper();

@@ -1,5 +1,6 @@
 package dawnkettle.night;
 
+import dawnkettle.cost.Buying;
 import dawnkettle.stock.RecordRules;
 import java.nio.file.Path;
 import java.time.DayOfWeek;
@@ -15,18 +16,20 @@ import java.util.Set;
  * @param search how much a plan may cost
  * @param letters who gets which mail, and what goes along
  * @param records which records are required, and when a recall is practised
+ * @param buying how much to order at once
  */
-public record NightSettings(Times times, Places places, Search search, Mailing letters, Records records) {
+public record NightSettings(
+        Times times, Places places, Search search, Mailing letters, Records records, Buying buying) {
 
     public NightSettings(Times times, Places places, Search search, Mailing letters) {
-        this(times, places, search, letters, Records.USUAL);
+        this(times, places, search, letters, Records.USUAL, Buying.USUAL);
     }
 
     /** The same night with all that changes from day to day in {@code folder}. */
     public NightSettings inFolder(Path folder) {
         Places inside =
                 new Places(folder.resolve("ledger.db"), folder, folder.resolve("drop"), folder.resolve("backups"));
-        return new NightSettings(times, inside, search, letters, records);
+        return new NightSettings(times, inside, search, letters, records, buying);
     }
 
     /**

@@ -77,17 +77,16 @@ public final class PurchaseAdvice {
             return orderBy.filter(by -> !by.isAfter(day)).isPresent();
         }
 
-        /** Order by when, how much, why; in one sentence. */
+        /** What is left; how much to order by when, and why; in one sentence. */
         public String said() {
             String unit = unit(material);
-            String why = text(left) + " " + unit + " left, "
-                    + (use.aDay().signum() == 0
-                            ? "no use written down, your own level is " + material.reorder()
-                            : text(use.aDay()) + " a day used, " + material.leadDays() + " days to come, "
-                                    + text(safety) + " for safety");
-            if (orderBy.isEmpty()) return material.name() + ": nothing to order; " + why;
-            return material.name() + ": order " + packs + " x " + material.packSize() + " " + unit + " by "
-                    + orderBy.get() + "; " + why;
+            String why = use.aDay().signum() == 0
+                    ? "no use written down, your own level is " + material.reorder()
+                    : text(use.aDay()) + " a day used, " + material.leadDays() + " days to come, " + text(safety)
+                            + " for safety";
+            String what = orderBy.map(day -> "order " + packs + " x " + material.packSize() + " " + unit + " by " + day)
+                    .orElse("nothing to order");
+            return material.name() + ": " + text(left) + " " + unit + " left; " + what + " (" + why + ")";
         }
 
         private static String unit(Material material) {

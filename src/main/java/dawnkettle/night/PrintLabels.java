@@ -87,11 +87,12 @@ final class PrintLabels {
                 office.tell("no dated label is printed: " + doubt.get());
                 return;
             }
-            if (isResting(due.label())) continue;
             if (held == null) held = new Gate(office).held(plan);
-            if (held.containsKey(due.label().lot()))
-                refuse(plan, due.label(), held.get(due.label().lot()));
-            else print(plan, due.label());
+            LotCode lot = due.label().lot();
+            boolean isResting = isResting(due.label());
+            if (!held.containsKey(lot)) {
+                if (!isResting || wasHeld(due.label())) print(plan, due.label());
+            } else if (!isResting) refuse(plan, due.label(), held.get(lot));
         }
     }
 

@@ -189,9 +189,7 @@ final class Revision {
     }
 
     private boolean isHeld(Brew brew) {
-        return before.batches().stream()
-                .anyMatch(batch ->
-                        batch.id().equals(brew.name) && evening.larder().held().contains(batch.lot()));
+        return evening.larder().held().contains(before.batch(brew.name).lot());
     }
 
     private boolean isGone(OpenLine line) {

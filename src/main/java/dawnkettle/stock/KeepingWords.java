@@ -256,7 +256,7 @@ final class KeepingWords {
                 : Optional.empty();
     }
 
-    /** A lot that was lost is there again: the record that wrote it off is taken back. */
+    /** Takes back the record that wrote a lot off. */
     private Optional<Fact> found() {
         words.expect(3, Integer.MAX_VALUE, "record found LOT WHY");
         Optional<Made> lot = lots.lot(1);

@@ -80,14 +80,12 @@ final class KeepingWords {
                             .map(near -> "did you mean \"" + near + "\"?")
                             .orElse("write it down first: receive MATERIAL LOT QUANTITY PRICE"));
         Optional<Mass> beans = words.kilograms(3);
-        Optional<LocalDate> day = words.size() > 4 ? day(4) : Optional.of(nextMaking());
+        Optional<LocalDate> day = words.size() > 4
+                ? day(4)
+                : Optional.of(desk.shop().calendar().next(LocalDate.ofInstant(at, desk.zone())));
         return tub.isPresent() && lot.isPresent() && beans.isPresent() && day.isPresent()
                 ? Optional.of(new Fact.Soaked(day.get(), tub.get(), lot.get().lot(), beans.get()))
                 : Optional.empty();
-    }
-
-    private LocalDate nextMaking() {
-        return desk.shop().calendar().next(LocalDate.ofInstant(at, desk.zone()));
     }
 
     private Optional<LocalDate> day(int place) {

@@ -37,7 +37,7 @@ public final class RecallDrill implements Work {
         RecallPage page = tracing.ofLot(lot.get().text());
         Duration took = Duration.ofNanos(System.nanoTime() - started);
         Mail mail = RecallMail.of(page, day, took)
-                .addressedTo(office.papers().settings().summaryTo());
+                .addressedTo(office.papers().settings().letters().summaryTo());
         letters.send(mail);
         return mail.subject() + ", in " + took.toMillis() + " ms";
     }

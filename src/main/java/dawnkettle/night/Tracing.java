@@ -22,8 +22,8 @@ public final class Tracing {
 
     public Tracing(Office office) {
         this.office = office;
-        this.web = office.ledger().trace().web(office.shop(), office.now());
         this.materials = office.ledger().trace().materials(office.shop(), office.now());
+        this.web = office.ledger().trace().web(office.shop(), office.now(), materials);
     }
 
     public Web web() {

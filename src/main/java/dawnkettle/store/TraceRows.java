@@ -36,7 +36,12 @@ public final class TraceRows {
 
     /** Everything as it stands at an instant; what is planned for later is part of it. */
     public Web web(Shop shop, Instant now) {
-        return sql.inTransaction(() -> new Weaving(shop, now).web());
+        return web(shop, now, materials(shop, now));
+    }
+
+    /** The same where the bought lots are known already. */
+    public Web web(Shop shop, Instant now, MaterialBook materials) {
+        return sql.inTransaction(() -> new Weaving(shop, now).web(materials));
     }
 
     /** Bought lots with all that came in and went out, of the same days. */
@@ -56,16 +61,13 @@ public final class TraceRows {
             this.now = now;
         }
 
-        Web web() {
+        Web web(MaterialBook materials) {
             List<Handed> handed = handed();
             Map<LotCode, Batch> batches = batches(handed);
             return new Web(
-                    batches.values(),
-                    new SourceRows(sql, materials(shop, now)).all(),
-                    sql.list(TraceRows::feed, """
+                    batches.values(), new SourceRows(sql, materials).all(), sql.list(TraceRows::feed, """
                             SELECT lot, into_lot, mass_mg FROM plan_feed
-                            JOIN plan_in_force USING (production_date, revision)"""),
-                    handed);
+                            JOIN plan_in_force USING (production_date, revision)"""), handed);
         }
 
         private Map<LotCode, Batch> batches(List<Handed> handed) {

@@ -8,6 +8,8 @@ import dawnkettle.conf.ReadConfiguration;
 import dawnkettle.draw.DotDrawing;
 import dawnkettle.draw.LabelDesigns;
 import dawnkettle.draw.LabelTypefaces;
+import dawnkettle.draw.PdfSheets;
+import dawnkettle.draw.PdfTypeface;
 import dawnkettle.intake.ReadHistory;
 import dawnkettle.label.CaseLabels;
 import dawnkettle.label.Designs;
@@ -18,6 +20,7 @@ import dawnkettle.night.Office;
 import dawnkettle.night.PastWeeks;
 import dawnkettle.night.Story;
 import dawnkettle.schedule.Ticker;
+import dawnkettle.sheet.SheetDrawing;
 import dawnkettle.store.Ledger;
 import dawnkettle.trouble.BadFile;
 import dawnkettle.trouble.Place;
@@ -117,6 +120,11 @@ public final class Main implements Wiring {
     public void loadHistory(Configuration conf, Path confFolder, Ledger ledger) {
         Path history = confFolder.resolve("rehearsal/history");
         if (Files.isDirectory(history)) PastWeeks.load(ledger, ReadHistory.from(history, conf.shop()));
+    }
+
+    @Override
+    public SheetDrawing drawing() {
+        return new PdfSheets(PdfTypeface.notoSans());
     }
 
     @Override

@@ -38,6 +38,8 @@ public final class Dawnkettle implements Runnable {
                 .addSubcommand(new Order(wiring))
                 .addSubcommand(typed(new Receive(wiring)))
                 .addSubcommand(typed(new Record(wiring)))
+                .addSubcommand(new Stock(wiring))
+                .addSubcommand(new Trace(wiring))
                 .addSubcommand(new Close(wiring))
                 .addSubcommand(new Plan(wiring))
                 .addSubcommand(new Grow(wiring))

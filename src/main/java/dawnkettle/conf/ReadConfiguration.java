@@ -36,8 +36,13 @@ public final class ReadConfiguration {
         House house = readHouse.house();
         Section mail = file.needSection("mail");
         ReadNight readNight = new ReadNight(file, dir);
-        NightSettings night =
-                new NightSettings(readNight.times(), readNight.places(), readNight.search(), ReadEdges.mailing(mail));
+        NightSettings night = new NightSettings(
+                readNight.times(),
+                readNight.places(),
+                readNight.search(),
+                ReadEdges.mailing(mail),
+                new ReadRecords(file).records(),
+                new ReadRecords(file).buying(house.currency()));
         ReadEdges edges = new ReadEdges(file, dir);
         var post = edges.post(mail);
         var paper = edges.paper();

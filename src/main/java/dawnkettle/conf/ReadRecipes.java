@@ -6,6 +6,7 @@ import dawnkettle.shop.Allergen;
 import dawnkettle.shop.Coagulant;
 import dawnkettle.shop.Ingredient;
 import dawnkettle.shop.Kettle;
+import dawnkettle.shop.Limits;
 import dawnkettle.shop.Recipe;
 import dawnkettle.shop.Step;
 import dawnkettle.shop.Yield;
@@ -63,6 +64,7 @@ final class ReadRecipes {
         List<Allergen> allergens = Allergens.read(from.needList("allergens", "[\"soy\"]"));
         boolean flavoured = from.find("flavoured").map(Written::truth).orElse(false);
         List<Step> steps = steps(from.sections("steps"), parent.isPresent() || group.isEmpty());
+        Limits limits = from.findSection("limits").map(ReadLimits::read).orElse(Limits.CAREFUL);
         if (from.problems().count() > before) return Optional.empty();
         return Optional.of(new Recipe(
                 code,
@@ -77,7 +79,8 @@ final class ReadRecipes {
                 ingredients,
                 allergens,
                 flavoured,
-                steps));
+                steps,
+                limits));
     }
 
     private String mark(Written mark) {

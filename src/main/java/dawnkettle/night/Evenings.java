@@ -57,7 +57,8 @@ final class Evenings {
     private Evening.Larder larder(LocalDate productionDate) {
         return new Evening.Larder(
                 office.ledger().stock().finished(office.shop(), productionDate),
-                office.ledger().stock().beans(office.shop(), productionDate, office.now()));
+                office.ledger().stock().beans(office.shop(), productionDate, office.now()),
+                new Gate(office).heldLots(office.plan(productionDate)));
     }
 
     private Evening.SoakRoom soakRoom(LocalDate productionDate) {

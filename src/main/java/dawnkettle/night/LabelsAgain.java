@@ -46,6 +46,7 @@ public final class LabelsAgain {
      */
     public String print(Asked asked) {
         PlannedLabel label = label(asked);
+        refuseHeld(label);
         Optional<String> doubt = office.edges().senses().time().doubt(office.now());
         if (doubt.isPresent()) throw DeviceAway.clean("no dated label is printed: " + doubt.get(), null);
         LabelRun copies = office.edges()
@@ -58,6 +59,17 @@ public final class LabelsAgain {
         print(copies, key, asked, label);
         return asked.numbers() + " of lot " + label.lot() + " " + label.product()
                 + (copies.first() == copies.last() ? " is" : " are") + " printed, marked as a copy";
+    }
+
+    private void refuseHeld(PlannedLabel label) {
+        office.plan(label.lot().productionDate())
+                .map(plan -> new Gate(office).held(plan).get(label.lot()))
+                .ifPresent(why -> {
+                    throw ByHand.refused(
+                            "--lot",
+                            "lot \"" + label.lot() + "\" is held: " + why,
+                            "a named person lets it go: record release " + label.lot() + " by NAME WHY");
+                });
     }
 
     private void print(LabelRun copies, String key, Asked asked, PlannedLabel label) {

@@ -18,6 +18,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Prints the case labels of each lot shortly before it is packed, once; what is in doubt is never printed again by itself. */
@@ -76,8 +77,9 @@ final class PrintLabels {
                 .start();
     }
 
-    /** Prints what is wanted by now. */
+    /** Prints what is wanted by now; a held lot gets no label. */
     void run(DayPlan plan) {
+        Map<LotCode, String> held = null;
         for (Due due : open(plan)) {
             if (due.at().isAfter(office.now())) return;
             Optional<String> doubt = office.edges().senses().time().doubt(office.now());
@@ -85,8 +87,35 @@ final class PrintLabels {
                 office.tell("no dated label is printed: " + doubt.get());
                 return;
             }
-            if (!isResting(due.label())) print(plan, due.label());
+            if (held == null) held = new Gate(office).held(plan);
+            LotCode lot = due.label().lot();
+            boolean isResting = isResting(due.label());
+            if (!held.containsKey(lot)) {
+                if (!isResting || wasHeld(due.label())) print(plan, due.label());
+            } else if (!isResting) refuse(plan, due.label(), held.get(lot));
         }
+    }
+
+    /** What was released is printed at once. */
+    private boolean wasHeld(PlannedLabel label) {
+        return office.ledger()
+                .effects()
+                .find(BrokenRuns.key(label))
+                .filter(effect -> effect.note().startsWith(held(label)))
+                .isPresent();
+    }
+
+    private static String held(PlannedLabel label) {
+        return "lot " + label.lot() + " is held: ";
+    }
+
+    private void refuse(DayPlan plan, PlannedLabel label, String why) {
+        String key = BrokenRuns.key(label);
+        office.ledger().effects().intend(key, Effect.Kind.LABEL, plan.heading().productionDate(), office.now());
+        if (!office.ledger().effects().sending(key, office.now())) return;
+        String said = held(label) + why;
+        office.ledger().effects().failed(key, office.now(), said);
+        office.tell("no label of " + said);
     }
 
     private boolean isResting(PlannedLabel label) {

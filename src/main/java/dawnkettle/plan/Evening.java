@@ -5,11 +5,13 @@ import dawnkettle.book.ClosedBook;
 import dawnkettle.floor.Budget;
 import dawnkettle.plan.Heading.Frozen;
 import dawnkettle.stock.BeanLot;
+import dawnkettle.stock.LotCode;
 import dawnkettle.stock.StockLot;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * All that a plan is computed from besides the shop.
@@ -65,13 +67,19 @@ public record Evening(
      *
      * @param stock packs in the cold room that are promised to nobody
      * @param beans bought lots, the oldest first; empty where nothing was booked
+     * @param held lots of which nothing may leave
      */
-    public record Larder(List<StockLot> stock, List<BeanLot> beans) {
+    public record Larder(List<StockLot> stock, List<BeanLot> beans, Set<LotCode> held) {
         public static final Larder EMPTY = new Larder(List.of(), List.of());
+
+        public Larder(List<StockLot> stock, List<BeanLot> beans) {
+            this(stock, beans, Set.of());
+        }
 
         public Larder {
             stock = List.copyOf(stock);
             beans = List.copyOf(beans);
+            held = Set.copyOf(held);
         }
     }
 

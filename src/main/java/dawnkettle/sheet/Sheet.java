@@ -67,7 +67,8 @@ public record Sheet(Kind kind, String name, Imprint imprint, List<Page> pages) {
         ROUTE,
         FALLBACK,
         COUNT,
-        COST;
+        COST,
+        TRACE;
 
         public String word() {
             return name().toLowerCase(Locale.ROOT);

@@ -127,6 +127,10 @@ public final class Ledger implements AutoCloseable {
         return new StockRows(sql);
     }
 
+    public TraceRows trace() {
+        return new TraceRows(sql);
+    }
+
     /**
      * The order book with the lines to be delivered on or after a day, and every close that holds one of them or
      * comes after it.

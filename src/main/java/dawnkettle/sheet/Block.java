@@ -8,13 +8,53 @@ sealed interface Block {
 
     void draw(Canvas canvas, Frame frame);
 
+    /** Whether it gets the mark of what is changed, where it was not so before. */
+    default boolean marksChange(boolean isNew) {
+        return isNew;
+    }
+
+    /** Lines of several sizes, without a frame. */
+    record Plain(List<Cell.Phrase> phrases) implements Block {
+        private static final double GAP_MM = 1.2;
+
+        @Override
+        public double heightMm(double width, Typeface typeface) {
+            return new Cell.Lines(phrases).heightMm(width, typeface) + GAP_MM;
+        }
+
+        @Override
+        public void draw(Canvas canvas, Frame frame) {
+            new Cell.Lines(phrases).draw(canvas, frame);
+        }
+    }
+
+    /** What the mark of changed rows means, beside such a mark. */
+    record Legend(String text) implements Block {
+        private static final Lettering LETTERING = Lettering.bold(10.5);
+
+        @Override
+        public double heightMm(double width, Typeface typeface) {
+            return new Wrapping(typeface).heightMm(text, LETTERING, width) + 1;
+        }
+
+        @Override
+        public void draw(Canvas canvas, Frame frame) {
+            canvas.lines(frame, LETTERING, text);
+        }
+
+        @Override
+        public boolean marksChange(boolean isNew) {
+            return true;
+        }
+    }
+
     /** A heading that a reader may jump to; what comes after it stays with it. */
     record Heading(String text) implements Block {
         private static final Lettering LETTERING = Lettering.bold(14);
 
         @Override
         public double heightMm(double width, Typeface typeface) {
-            return 3 + new Wrapping(typeface).lines(text, LETTERING, width).size() * LETTERING.lineMm() + 0.8;
+            return 3 + new Wrapping(typeface).heightMm(text, LETTERING, width) + 0.8;
         }
 
         @Override
@@ -35,12 +75,9 @@ sealed interface Block {
         @Override
         public double heightMm(double width, Typeface typeface) {
             double inner = width - 2 * PAD_MM;
-            double height = title.isBlank() ? 0 : TITLE.lineMm();
-            for (String sentence : sentences)
-                height += new Wrapping(typeface)
-                                .lines(sentence, SENTENCE, inner - bulletMm())
-                                .size()
-                        * SENTENCE.lineMm();
+            Wrapping wrapping = new Wrapping(typeface);
+            double height = title.isBlank() ? 0 : wrapping.heightMm(title, TITLE, inner);
+            for (String sentence : sentences) height += wrapping.heightMm(sentence, SENTENCE, inner - bulletMm());
             return height + 2 * PAD_MM + GAP_MM;
         }
 
@@ -72,5 +109,10 @@ sealed interface Block {
 
         @Override
         public void draw(Canvas canvas, Frame frame) {}
+
+        @Override
+        public boolean marksChange(boolean isNew) {
+            return false;
+        }
     }
 }

@@ -79,11 +79,11 @@ public final class FallbackSheet {
         });
         return new Table(
                 List.of(
-                        new Table.Column(desk.say(Word.FALLBACK_PRODUCT), 62),
+                        new Table.Column(desk.say(Word.PICK_PRODUCT), 62),
                         new Table.Column(desk.say(Word.FALLBACK_LAST_WEEK), 22),
                         new Table.Column(desk.say(Word.FALLBACK_STANDING), 20),
-                        new Table.Column(desk.say(Word.FALLBACK_PACKS), 20),
-                        new Table.Column(desk.say(Word.FALLBACK_CASES), 36),
+                        new Table.Column(desk.say(Word.PICK_PACKS), 20),
+                        new Table.Column(desk.say(Word.PICK_CASES), 36),
                         new Table.Column(desk.say(Word.FALLBACK_MASS), 22),
                         new Table.Column(desk.say(Word.DONE), 13)),
                 9,
@@ -102,7 +102,7 @@ public final class FallbackSheet {
                 .needs().stream().map(this::kettle).toList();
         return new Table(
                 List.of(
-                        new Table.Column(desk.say(Word.FALLBACK_RECIPE), 70),
+                        new Table.Column(desk.say(Word.RUN_RECIPE), 70),
                         new Table.Column(desk.say(Word.FALLBACK_BEANS), 60),
                         new Table.Column(desk.say(Word.FALLBACK_KETTLES), 60)),
                 8.5,
@@ -124,7 +124,7 @@ public final class FallbackSheet {
     }
 
     private Table dates() {
-        List<Table.Column> columns = new ArrayList<>(List.of(new Table.Column(desk.say(Word.FALLBACK_PRODUCT), 66)));
+        List<Table.Column> columns = new ArrayList<>(List.of(new Table.Column(desk.say(Word.PICK_PRODUCT), 66)));
         for (int i = 0; i < PACKING_DAYS; i++)
             columns.add(new Table.Column(
                     desk.say(

@@ -65,6 +65,10 @@ public record Sheet(Kind kind, String name, Imprint imprint, List<Page> pages) {
         RUN,
         PICK,
         ROUTE,
+        DELIVERY,
+        CARD,
+        FREE,
+        RECORD,
         FALLBACK,
         COUNT;
 

@@ -100,7 +100,7 @@ public final class SoakSheet {
                     days().size() > 1 ? List.of(Row.shaded(12, desk.dates().full(fillDay))) : List.of();
             sections.add(new Table.Section(head, head, rows, false));
         }
-        return new Table(columns(), rowMm, sections, true);
+        return new Table(columns(), rowMm, sections, Table.Stand.MIDDLE);
     }
 
     /** One size for all tubs: the largest at which the longest figure still fits its column. */
@@ -173,7 +173,7 @@ public final class SoakSheet {
         if (at != null)
             return Cell.stack(
                     Cell.Phrase.bold(11, desk.say(Word.SOAK_FILLED, desk.dates().time(at))),
-                    Cell.Phrase.plain(10, ready + " ________"));
+                    Cell.Phrase.plain(10, Words.join(" ", List.of(ready, "________"))));
         List<String> when = List.of(desk.say(Word.AT));
         List<String> who = List.of(desk.say(Word.WHO));
         if (rowMm - PADS_MM >= 3 * Cell.Blanks.PITCH_MM)

@@ -61,7 +61,7 @@ final class StationSheet {
     private List<Table.Column> columns() {
         return List.of(
                 new Table.Column(desk.say(Word.STATION_TIME), 23),
-                new Table.Column(desk.say(Word.STATION_BATCH), 26),
+                new Table.Column(desk.say(Word.RUN_BATCH), 26),
                 new Table.Column(desk.say(Word.STATION_WHAT), 34),
                 new Table.Column(desk.say(Word.STATION_LOAD), 36),
                 new Table.Column(desk.say(Word.STATION_THEN), 31),

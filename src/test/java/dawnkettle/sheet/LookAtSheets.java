@@ -32,7 +32,7 @@ final class LookAtSheets {
 
     private static void write(String name, Shop shop, DayPlan plan, PaperSize paper) throws IOException {
         PdfTypeface typeface = PdfTypeface.notoSans();
-        SheetStyle style = new SheetStyle(paper, shop.house().units(), "en", typeface);
+        SheetStyle style = new SheetStyle(paper, shop.house().units(), SheetSettings.in("en"), typeface);
         List<Sheet> sheets = new ArrayList<>(SheetSet.of(plan, shop, style));
         sheets.add(FallbackSheet.of(SampleDay.fallback(shop), shop, style));
         List<BeanLot> bought = List.of(new BeanLot("SB-1187", "BEAN", Mass.kilograms(400), SampleDay.DATE));

@@ -59,7 +59,7 @@ class SheetGeometryTest {
         Shop shop = SampleShop.of(units, products, customers);
         OptionalInt of = revision == 1 ? OptionalInt.empty() : OptionalInt.of(revision - 1);
         DayPlan plan = SampleDay.of(shop, batches, SampleDay.heading(revision, of, mode));
-        SheetStyle style = new SheetStyle(PaperSize.of(paper), units, "en", TYPEFACE);
+        SheetStyle style = new SheetStyle(PaperSize.of(paper), units, SheetSettings.in("en"), TYPEFACE);
         List<Sheet> sheets = new ArrayList<>(SheetSet.of(plan, shop, style));
         sheets.add(FallbackSheet.of(SampleDay.fallback(shop), shop, style));
         sheets.add(SoakSheet.of(SampleDay.soakCall(plan), shop, style));

@@ -151,7 +151,8 @@ class SheetSetTest {
         for (PaperSize paper : List.of(PaperSize.A4, PaperSize.LETTER)) {
             DayPlan plan = SampleDay.of(SHOP, 40);
             assertThat(plan.soaks()).hasSize(14);
-            Sheet soak = SheetSet.of(plan, SHOP, new SheetStyle(paper, House.Units.METRIC, "en", TYPEFACE))
+            Sheet soak = SheetSet.of(
+                            plan, SHOP, new SheetStyle(paper, House.Units.METRIC, SheetSettings.in("en"), TYPEFACE))
                     .get(0);
             assertThat(soak.pages()).hasSize(1);
         }

@@ -21,7 +21,7 @@ final class BatchRecord {
     private static final Celsius FIRST_LIMIT = Celsius.degrees(21);
 
     private static final Celsius COLD = Celsius.degrees(5);
-    private static final int OTHERWISE_LINES = 3;
+    private static final int OTHERWISE_LINES = 2;
 
     private final Day day;
     private final Desk desk;
@@ -43,10 +43,10 @@ final class BatchRecord {
     private void write(Flow flow) {
         flow.add(new Block.Plain(
                 List.of(Cell.Phrase.bold(13, facts()), Cell.Phrase.plain(10, desk.say(Word.RECORD_NOTE)))));
-        flow.add(new Block.Heading(desk.say(Word.RECORD_INPUTS)), inputs());
-        flow.add(new Block.Heading(desk.say(Word.RECORD_STEPS)), steps());
-        flow.add(new Block.Heading(desk.say(Word.RECORD_OUT)), out());
-        flow.add(new Block.Heading(desk.say(Word.RECORD_OTHERWISE)));
+        flow.add(Block.Heading.small(desk.say(Word.RECORD_INPUTS)), inputs());
+        flow.add(Block.Heading.small(desk.say(Word.RECORD_STEPS)), steps());
+        flow.add(Block.Heading.small(desk.say(Word.RECORD_OUT)), out());
+        flow.add(Block.Heading.small(desk.say(Word.RECORD_OTHERWISE)));
         flow.add(blanks(closing()));
     }
 
@@ -65,12 +65,12 @@ final class BatchRecord {
         List<List<String>> lines = new ArrayList<>();
         for (int i = 0; i < OTHERWISE_LINES; i++) lines.add(List.of(""));
         lines.add(List.of(desk.say(Word.RECORD_THERMOMETER), desk.say(Word.RECORD_RELEASED)));
-        lines.add(List.of(desk.say(Word.RECORD_CHECKED), desk.say(Word.RECORD_AT)));
+        lines.add(List.of(desk.say(Word.RECORD_CHECKED), desk.say(Word.AT)));
         return lines;
     }
 
     private static Table blanks(List<List<String>> lines) {
-        Row row = Row.of(new Cell.Blanks(lines, false, 8));
+        Row row = Row.of(new Cell.Blanks(lines, false, 7.4));
         return new Table(List.of(new Table.Column("", 1)), 0, List.of(Table.Section.plain(List.of(row)))).dense();
     }
 
@@ -82,9 +82,21 @@ final class BatchRecord {
                 new Table.Column(desk.say(Word.RECORD_ACTUAL), 30),
                 new Table.Column(desk.say(Word.WHO), 20));
         List<Row> rows = new ArrayList<>();
-        String lots = String.join(", ", batch.materialLots());
+        List<PlannedSoak> soaks = batch.soaks().stream()
+                .flatMap(from -> soak(from.tub()).stream())
+                .toList();
+        List<String> beans = soaks.stream()
+                .flatMap(soak -> soak.beanLots().stream())
+                .distinct()
+                .toList();
+        String others = batch.materialLots().stream()
+                .filter(lot -> !beans.contains(lot))
+                .collect(Collectors.joining(", "));
         if (!batch.beans().isZero())
-            rows.add(input(desk.say(Word.RECORD_BEANS), lots, desk.measures().mass(batch.beans())));
+            rows.add(input(
+                    desk.say(Word.RECORD_BEANS),
+                    String.join(", ", beans),
+                    desk.measures().mass(batch.beans())));
         for (Day.Input from : day.inputs(batch))
             rows.add(input(
                     desk.say(Word.RECORD_BATCH, from.batch()),
@@ -94,9 +106,10 @@ final class BatchRecord {
             rows.add(input(desk.say(Word.RECORD_WATER), "–", desk.measures().water(batch.water())));
         batch.coagulant()
                 .ifPresent(dose -> rows.add(
-                        input(day.materialName(dose.material()), "", desk.dose(dose.material(), dose.mass()))));
-        for (PlannedBatch.FromTub from : batch.soaks()) soak(from.tub()).ifPresent(rows::add);
-        return new Table(columns, 8, List.of(Table.Section.plain(rows))).dense();
+                        input(day.materialName(dose.material()), others, desk.dose(dose.material(), dose.mass()))));
+        for (PlannedSoak soak : soaks)
+            rows.add(Row.across(Row.Look.PLAIN, Cell.text(soakLine(soak), Lettering.plain(10.5))));
+        return new Table(columns, 6.8, List.of(Table.Section.plain(rows))).dense();
     }
 
     private Row input(String what, String lot, String planned) {
@@ -109,16 +122,10 @@ final class BatchRecord {
                 blank());
     }
 
-    private Optional<Row> soak(String tub) {
+    private Optional<PlannedSoak> soak(String tub) {
         return day.plan().soaks().stream()
                 .filter(soak -> soak.tub().equals(tub))
-                .findFirst()
-                .map(soak -> Row.of(
-                        Cell.text(desk.say(Word.RECORD_SOAK), Lettering.bold(10.5)),
-                        Cell.text(soakLine(soak), Lettering.plain(9)),
-                        Cell.text(desk.measures().temperature(soak.waterTemperature()), Lettering.plain(10.5)),
-                        blank(),
-                        blank()));
+                .findFirst();
     }
 
     private String soakLine(PlannedSoak soak) {
@@ -127,7 +134,8 @@ final class BatchRecord {
                 soak.tub(),
                 desk.dates().timeFrom(soak.fillAt(), day.date()),
                 desk.dates().timeFrom(soak.readyAt(), day.date()),
-                desk.dates().timeFrom(soak.latestGrindAt(), day.date()));
+                desk.dates().timeFrom(soak.latestGrindAt(), day.date()),
+                desk.measures().temperature(soak.waterTemperature()));
     }
 
     private Table steps() {
@@ -141,7 +149,7 @@ final class BatchRecord {
                 new Table.Column(desk.say(Word.WHO), 20));
         List<Row> rows =
                 day.plan().operationsOf(batch.id()).stream().map(this::step).toList();
-        return new Table(columns, 8, List.of(Table.Section.plain(rows))).dense();
+        return new Table(columns, 6.8, List.of(Table.Section.plain(rows))).dense();
     }
 
     private Row step(PlannedOperation operation) {
@@ -150,7 +158,7 @@ final class BatchRecord {
         String target =
                 day.step(operation).map(step -> StationSheet.target(desk, step)).orElse("");
         Cell degrees = work.isMeasured() && !cooled
-                ? new Cell.Blanks(List.of(List.of("")), false, 6.5)
+                ? new Cell.Blanks(List.of(List.of("")), false, 6)
                 : cooled ? cooling(work) : Cell.text("–", Lettering.plain(10));
         return Row.of(
                 Cell.stack(
@@ -173,7 +181,7 @@ final class BatchRecord {
         if (work == Work.COOL)
             at.add(List.of(desk.first(Word.STATION_COOLED, desk.measures().temperature(FIRST_LIMIT))));
         at.add(List.of(desk.first(Word.STATION_COOLED, desk.measures().temperature(COLD))));
-        return new Cell.Blanks(at, false, 6.5);
+        return new Cell.Blanks(at, false, 6);
     }
 
     private Table out() {
@@ -195,7 +203,7 @@ final class BatchRecord {
         if (labels > 0)
             rows.add(
                     Row.across(Row.Look.PLAIN, Cell.text(desk.say(Word.RECORD_LABELS, labels), Lettering.plain(10.5))));
-        return new Table(columns, 8, List.of(Table.Section.plain(rows))).dense();
+        return new Table(columns, 6.8, List.of(Table.Section.plain(rows))).dense();
     }
 
     private String pack(PlannedBatch.Filled filled) {
@@ -211,6 +219,6 @@ final class BatchRecord {
     }
 
     private static Cell blank() {
-        return new Cell.Blanks(List.of(List.of("")), false, 6.5);
+        return new Cell.Blanks(List.of(List.of("")), false, 6);
     }
 }

@@ -49,18 +49,25 @@ sealed interface Block {
     }
 
     /** A heading that a reader may jump to; what comes after it stays with it. */
-    record Heading(String text) implements Block {
-        private static final Lettering LETTERING = Lettering.bold(14);
+    record Heading(String text, Lettering lettering, double gapMm) implements Block {
+        Heading(String text) {
+            this(text, Lettering.bold(14), 3);
+        }
+
+        /** For a page that must hold all of something. */
+        static Heading small(String text) {
+            return new Heading(text, Lettering.bold(11.5), 1.6);
+        }
 
         @Override
         public double heightMm(double width, Typeface typeface) {
-            return 3 + new Wrapping(typeface).heightMm(text, LETTERING, width) + 0.8;
+            return gapMm + new Wrapping(typeface).heightMm(text, lettering, width) + 0.8;
         }
 
         @Override
         public void draw(Canvas canvas, Frame frame) {
             canvas.bookmark(text, frame.y());
-            canvas.lines(new Frame(frame.x(), frame.y() + 3, frame.width(), 0), LETTERING, text);
+            canvas.lines(new Frame(frame.x(), frame.y() + gapMm, frame.width(), 0), lettering, text);
         }
     }
 

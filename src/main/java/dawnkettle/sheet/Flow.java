@@ -12,7 +12,7 @@ final class Flow {
 
     private final Masthead masthead;
     /** Between columns: what is marked as changed has its mark there. */
-    private static final double GUTTER_MM = 8;
+    private static final double GUTTER_MM = 7;
 
     /** Columns begin on a new page where less than this is free. */
     private static final double LEAST_COLUMN_MM = 70;

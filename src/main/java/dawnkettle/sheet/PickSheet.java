@@ -10,7 +10,7 @@ import java.util.List;
 /** What the packer works from: totals by product and lot to check against, then van by van, last stop first. */
 final class PickSheet {
     /** A section of no more rows is kept on one page. */
-    static final int KEPT_ROWS = 6;
+    static final int KEPT_ROWS = 4;
 
     private final Day day;
     private final Desk desk;
@@ -23,8 +23,7 @@ final class PickSheet {
     }
 
     Sheet sheet() {
-        Masthead masthead = PlanHead.of(
-                day.plan(), desk, desk.say(Word.PICK_TITLE), Word.FOOT_SOY, Word.FOOT_DATES, Word.FOOT_CHILL);
+        Masthead masthead = PlanHead.of(day.plan(), desk, desk.say(Word.PICK_TITLE), Word.FOOT_SOY, Word.FOOT_CHILL);
         Desk.Draft draft = new Desk.Draft(Sheet.Kind.PICK, "pick", desk.style().paper(), day.madeAt());
         return desk.sheet(draft, masthead, this::write);
     }
@@ -36,14 +35,10 @@ final class PickSheet {
             flow.add(new Block.Panel("", List.of(desk.say(Word.PICK_NONE)), false));
             return;
         }
-        flow.add(new Block.Heading(desk.say(Word.PICK_TOTALS)));
         flow.inColumns(2);
-        flow.add(new PickTotals(day).table());
-        flow.inColumns(1);
+        flow.add(new Block.Heading(desk.say(Word.PICK_TOTALS)), new PickTotals(day).table());
         flow.add(new Block.Panel("", totals(), true));
-        flow.add(new Block.Heading(desk.say(Word.PICK_ROUTES)));
-        flow.inColumns(2);
-        flow.add(routes());
+        flow.add(new Block.Heading(desk.say(Word.PICK_ROUTES)), routes());
     }
 
     private List<String> shortages() {
@@ -73,14 +68,14 @@ final class PickSheet {
 
     private Table routes() {
         List<Table.Column> columns = List.of(
-                new Table.Column("", 7),
-                new Table.Column(desk.say(Word.PICK_PACKS), 13),
-                new Table.Column(desk.say(Word.PICK_CASES), 17),
+                new Table.Column("", 6.6),
+                new Table.Column(desk.say(Word.PICK_PACKS), 10.8),
+                new Table.Column(desk.say(Word.PICK_CASES), 13.2),
                 new Table.Column(desk.say(Word.PICK_PRODUCT), 40),
-                new Table.Column(desk.say(Word.PICK_LOT), 25));
+                new Table.Column(desk.say(Word.PICK_LOT), 22.4));
         List<Table.Section> sections = new ArrayList<>();
         for (Load load : loads) routeSections(load, sections);
-        return new Table(columns, 5.6, sections).dense();
+        return new Table(columns, 5.4, sections).dense();
     }
 
     /** A section a customer, so that a customer stays together; the van's bar stands over the first, its sum below the last. */
@@ -150,9 +145,9 @@ final class PickSheet {
     private Row line(Allocation line) {
         return Row.of(
                 Cell.tick("", Lettering.plain(10)).small(),
-                Cell.text(Integer.toString(line.packs()), Lettering.bold(13)),
+                Cell.text(Integer.toString(line.packs()), Lettering.bold(12)),
                 Cell.text(desk.cases(line.product(), line.packs()).brief(), Lettering.plain(10)),
-                Cell.text(desk.productName(line.product()), Lettering.plain(10.5)),
-                Cell.text(line.lot().toString(), Lettering.plain(10)));
+                Cell.text(desk.productName(line.product()), Lettering.plain(10)),
+                Cell.text(line.lot().toString(), Lettering.plain(9)));
     }
 }

@@ -20,11 +20,11 @@ final class PickTotals {
 
     Table table() {
         List<Table.Column> columns = List.of(
-                new Table.Column("", 7),
-                new Table.Column(desk.say(Word.PICK_PACKS), 15),
-                new Table.Column(desk.say(Word.PICK_CASES), 19),
-                new Table.Column(desk.say(Word.PICK_LOT), 33),
-                new Table.Column(desk.say(Word.PICK_BEST_BEFORE), 27));
+                new Table.Column("", 6.6),
+                new Table.Column(desk.say(Word.PICK_PACKS), 13),
+                new Table.Column(desk.say(Word.PICK_CASES), 18),
+                new Table.Column(desk.say(Word.PICK_LOT), 30),
+                new Table.Column(desk.say(Word.PICK_BEST_BEFORE), 25));
         TreeMap<String, List<Allocation>> byProduct = day.plan().allocation().stream()
                 .collect(Collectors.groupingBy(Allocation::product, TreeMap::new, Collectors.toList()));
         List<Table.Section> sections = new ArrayList<>();
@@ -50,7 +50,7 @@ final class PickTotals {
         int packs = lines.stream().mapToInt(Allocation::packs).sum();
         return Row.of(
                 Cell.tick("", Lettering.plain(10)).small(),
-                Cell.text(Integer.toString(packs), Lettering.bold(13)),
+                Cell.text(Integer.toString(packs), Lettering.bold(12)),
                 Cell.text(desk.count(lines).brief(), Lettering.plain(10)),
                 Cell.stack(
                         Cell.Phrase.bold(10.5, lot.toString()),

@@ -143,7 +143,7 @@ public final class SoakSheet {
                 Cell.text(tub.tub(), Lettering.bold(15)),
                 Cell.text(dates.time(tub.fillAt()), Lettering.bold(points)),
                 desk.measures().figure(tub.beans(), Lettering.bold(points)),
-                Cell.stack(Cell.Phrase.bold(10.5, notes.sacks(tub)), Cell.Phrase.plain(9.5, lots(tub))),
+                lot(tub),
                 pair(
                         desk.measures().water(tub.water()),
                         desk.say(Word.SOAK_WATER_AT, desk.measures().temperature(tub.waterTemperature()))),
@@ -157,6 +157,24 @@ public final class SoakSheet {
     private Cell pair(String figure, String below) {
         boolean many = tubs.size() > MANY;
         return Cell.stack(Cell.Phrase.bold(many ? 10.5 : 11.5, figure), Cell.Phrase.plain(many ? 9.5 : 10, below));
+    }
+
+    private Cell lot(PlannedSoak tub) {
+        String watch = bringsNewLot(tub) ? desk.say(Word.SOAK_WATCH) : "";
+        return Cell.stack(
+                Cell.Phrase.bold(10.5, notes.sacks(tub)),
+                Cell.Phrase.plain(9.5, lots(tub)),
+                Cell.Phrase.bold(10, watch));
+    }
+
+    /** Whether it is the first tub of the day with a lot, after tubs of the same beans from another: it soaks otherwise. */
+    private boolean bringsNewLot(PlannedSoak tub) {
+        List<String> before = tubs.subList(0, tubs.indexOf(tub)).stream()
+                .filter(one -> one.soakGroup().equals(tub.soakGroup()))
+                .flatMap(one -> one.beanLots().stream())
+                .toList();
+        boolean mixed = before.isEmpty() && tub.beanLots().size() > 1;
+        return mixed || !before.isEmpty() && !before.containsAll(tub.beanLots());
     }
 
     private String lots(PlannedSoak tub) {

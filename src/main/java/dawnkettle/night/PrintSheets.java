@@ -34,7 +34,7 @@ final class PrintSheets implements Work {
     }
 
     String print(DayPlan plan, Optional<DayPlan> before) {
-        List<Sheet> sheets = new ArrayList<>(changed(plan, before, this::sheets));
+        List<Sheet> sheets = new ArrayList<>(changed(plan, before, this::planned));
         List<Sheet> records = changed(plan, before, this::records);
         keep(plan, records);
         together(records).ifPresent(sheets::add);
@@ -67,12 +67,12 @@ final class PrintSheets implements Work {
     }
 
     /** All that is printed of a plan. */
-    List<Sheet> all(DayPlan plan) {
-        return Stream.concat(sheets(plan).stream(), together(records(plan)).stream())
+    List<Sheet> sheets(DayPlan plan) {
+        return Stream.concat(planned(plan).stream(), together(records(plan)).stream())
                 .toList();
     }
 
-    private List<Sheet> sheets(DayPlan plan) {
+    private List<Sheet> planned(DayPlan plan) {
         return replaced(plan)
                 .map(old -> SheetSet.of(plan, old, office.shop(), style()))
                 .orElseGet(() -> SheetSet.of(plan, office.shop(), style()));

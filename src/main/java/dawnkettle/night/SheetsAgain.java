@@ -26,7 +26,7 @@ public final class SheetsAgain {
         Heading heading = plan.heading();
         SheetEffects effects = new SheetEffects(office);
         List<Sheet> sheets = new PrintSheets(office, effects)
-                .all(plan).stream()
+                .sheets(plan).stream()
                         .map(sheet -> sheet.markedSecondCopy(office.now().atZone(heading.zone())))
                         .toList();
         effects.print(

@@ -166,6 +166,7 @@ sealed interface Cell {
         private static final Lettering PROMPT = Lettering.plain(9.5);
         private static final Lettering CAPTION = Lettering.plain(7);
         private static final double CAPTION_MM = 3;
+        private static final double PITCH_FOR_TWO_MM = 6.8;
         private static final double GAP_MM = 1.2;
 
         @Override
@@ -178,8 +179,10 @@ sealed interface Cell {
             return rows.size() * pitchMm + (saysTwice() ? CAPTION_MM : 0);
         }
 
+        /** The second language has its room below the line, or is left out where lines are close. */
         private boolean saysTwice() {
-            return rows.stream().flatMap(List::stream).anyMatch(prompt -> prompt.contains(Words.SECOND));
+            return pitchMm >= PITCH_FOR_TWO_MM
+                    && rows.stream().flatMap(List::stream).anyMatch(prompt -> prompt.contains(Words.SECOND));
         }
 
         @Override
@@ -198,12 +201,12 @@ sealed interface Cell {
         }
 
         /** The first language before the line, the second small below its beginning. */
-        private static void blank(Canvas canvas, Frame at, String said) {
+        private void blank(Canvas canvas, Frame at, String said) {
             String prompt = Words.first(said);
             canvas.text(at.x(), at.y(), PROMPT, prompt);
             double from = at.x() + (prompt.isBlank() ? 0 : canvas.typeface().widthMm(prompt, PROMPT) + GAP_MM);
             canvas.across(from, at.right() - GAP_MM, at.y() + 0.4, 0.2);
-            if (said.contains(Words.SECOND))
+            if (saysTwice() && said.contains(Words.SECOND))
                 canvas.text(at.x(), at.y() + CAPTION_MM, CAPTION, said.substring(prompt.length() + 1));
         }
     }

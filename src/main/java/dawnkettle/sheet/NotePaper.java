@@ -28,8 +28,8 @@ final class NotePaper {
     private Page together(Page above, Page below) {
         double half = half().heightMm();
         List<Mark> body = new ArrayList<>(above.body());
-        for (double x = 0; x < paper.widthMm() / (2 * DASH_MM) - 1; x++)
-            body.add(new Mark.Rule(2 * x * DASH_MM + DASH_MM, half, 2 * x * DASH_MM + 2 * DASH_MM, half, 0.15));
+        for (double x = Flow.MARGIN_MM; x + DASH_MM <= paper.widthMm() - Flow.MARGIN_MM; x += 2 * DASH_MM)
+            body.add(new Mark.Rule(x, half, x + DASH_MM, half, 0.15));
         below.marks().stream().map(mark -> mark.lowered(half)).forEach(body::add);
         return new Page(above.head(), body, above.bookmarks());
     }

@@ -15,16 +15,16 @@ sealed interface Block {
 
     /** Lines of several sizes, without a frame. */
     record Plain(List<Cell.Phrase> phrases) implements Block {
-        private static final double GAP_MM = 1.2;
+        private static final double GAP_MM = 1;
 
         @Override
         public double heightMm(double width, Typeface typeface) {
-            return new Cell.Lines(phrases).heightMm(width, typeface) + GAP_MM;
+            return new Cell.Lines(phrases).heightMm(width, typeface) + 2 * GAP_MM;
         }
 
         @Override
         public void draw(Canvas canvas, Frame frame) {
-            new Cell.Lines(phrases).draw(canvas, frame);
+            new Cell.Lines(phrases).draw(canvas, new Frame(frame.x(), frame.y() + GAP_MM, frame.width(), 0));
         }
     }
 

@@ -16,7 +16,7 @@ import java.util.stream.Collectors;
 
 /** What the evening hand works from: which tub to fill with what, and when; the two numbers that matter large. */
 public final class SoakSheet {
-    private static final double LEAST_ROW_MM = 10.2;
+    private static final double LEAST_ROW_MM = 9.8;
     private static final double MOST_ROW_MM = 25;
     private static final double PADS_MM = 1.4;
     private static final int MANY = 10;
@@ -156,11 +156,15 @@ public final class SoakSheet {
     /** A figure and what belongs to it; smaller where many tubs share the page. */
     private Cell pair(String figure, String below) {
         boolean many = tubs.size() > MANY;
-        return Cell.stack(Cell.Phrase.bold(many ? 10.5 : 11.5, figure), Cell.Phrase.plain(many ? 9.5 : 10, below));
+        return Cell.stack(Cell.Phrase.bold(many ? 10 : 11.5, figure), Cell.Phrase.plain(many ? 9 : 10, below));
     }
 
     private Cell lot(PlannedSoak tub) {
         String watch = bringsNewLot(tub) ? desk.say(Word.SOAK_WATCH) : "";
+        if (tubs.size() > MANY)
+            return Cell.stack(
+                    Cell.Phrase.bold(9.5, watch.isEmpty() ? notes.sacks(tub) : watch),
+                    Cell.Phrase.plain(9.5, lots(tub)));
         return Cell.stack(
                 Cell.Phrase.bold(10.5, notes.sacks(tub)),
                 Cell.Phrase.plain(9.5, lots(tub)),

@@ -283,7 +283,7 @@ final class SampleShop {
                     "R" + (1 + i % 3),
                     1 + i / 3,
                     2,
-                    false,
+                    i % 5 == 3,
                     (3 + i) + " Weir Road, Quillhaven"));
         return customers;
     }

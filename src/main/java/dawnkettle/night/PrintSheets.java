@@ -46,7 +46,8 @@ final class PrintSheets implements Work {
     /** The records of the batches are kept whether they come out on paper or not. */
     private void keep(DayPlan plan, List<Sheet> records) {
         Printer folder = office.edges().paper().records().apply(plan.heading().productionDate());
-        records.forEach(folder::print);
+        int revision = plan.heading().revision();
+        records.forEach(record -> folder.print(record.named(record.name() + "-r" + revision)));
     }
 
     private static Optional<Sheet> together(List<Sheet> records) {

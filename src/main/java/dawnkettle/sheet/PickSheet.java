@@ -71,8 +71,8 @@ final class PickSheet {
                 new Table.Column("", 6.6),
                 new Table.Column(desk.say(Word.PICK_PACKS), 10.8),
                 new Table.Column(desk.say(Word.PICK_CASES), 13.2),
-                new Table.Column(desk.say(Word.PICK_PRODUCT), 40),
-                new Table.Column(desk.say(Word.PICK_LOT), 22.4));
+                new Table.Column(desk.say(Word.PICK_PRODUCT), 38.6),
+                new Table.Column(desk.say(Word.PICK_LOT), 23.8));
         List<Table.Section> sections = new ArrayList<>();
         for (Load load : loads) routeSections(load, sections);
         return new Table(columns, 5.4, sections).dense();

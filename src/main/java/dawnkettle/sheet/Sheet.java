@@ -37,6 +37,11 @@ public record Sheet(Kind kind, String name, Imprint imprint, List<Page> pages) {
         return Words.of(List.of(imprint.language()));
     }
 
+    /** The same under another name. */
+    public Sheet named(String other) {
+        return new Sheet(kind, other, imprint, pages);
+    }
+
     /** Several sheets as one, a page after the other; it says of itself what the first says. */
     public static Sheet together(String name, List<Sheet> sheets) {
         Sheet first = sheets.get(0);

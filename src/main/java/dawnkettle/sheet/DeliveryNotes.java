@@ -8,6 +8,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
@@ -58,23 +59,23 @@ final class DeliveryNotes {
 
     private void write(Load.Stop stop, Flow flow) {
         flow.add(new Block.Plain(to(stop)));
-        boolean prices = priced(stop);
+        Optional<NotePrices> prices = prices(stop);
         TreeMap<String, List<Allocation>> byProduct = stop.lines().stream()
                 .collect(Collectors.groupingBy(Allocation::product, TreeMap::new, Collectors.toList()));
         List<Row> rows = new ArrayList<>();
-        NotePrices worth = new NotePrices(desk, load.day());
-        for (Allocation line : stop.lines()) rows.add(row(line, stop, prices ? worth : null));
-        flow.add(new Table(columns(prices), 6, List.of(Table.Section.plain(rows))).dense());
-        flow.add(new Block.Plain(below(stop, byProduct, prices ? worth : null)));
+        for (Allocation line : stop.lines()) rows.add(row(line, stop, prices));
+        flow.add(new Table(columns(prices.isPresent()), 6, List.of(Table.Section.plain(rows))).dense());
+        flow.add(new Block.Plain(below(stop, byProduct, prices)));
         flow.add(new Table(List.of(new Table.Column("", 1)), 0, List.of(Table.Section.plain(List.of(signed()))))
                 .dense());
     }
 
-    private boolean priced(Load.Stop stop) {
+    /** What a pack costs, where the customer wants prices on notes. */
+    private Optional<NotePrices> prices(Load.Stop stop) {
         return desk.shop()
                 .findCustomer(stop.customer())
-                .map(Customer::pricesOnNotes)
-                .orElse(false);
+                .filter(Customer::pricesOnNotes)
+                .map(customer -> new NotePrices(desk, load.day()));
     }
 
     private List<Cell.Phrase> to(Load.Stop stop) {
@@ -104,7 +105,7 @@ final class DeliveryNotes {
         return columns;
     }
 
-    private Row row(Allocation line, Load.Stop stop, NotePrices worth) {
+    private Row row(Allocation line, Load.Stop stop, Optional<NotePrices> prices) {
         String best = day.bestBefore(line.lot(), line.product())
                 .map(desk.dates()::onLabel)
                 .orElse("");
@@ -114,15 +115,16 @@ final class DeliveryNotes {
                 Cell.text(desk.cases(line.product(), line.packs()).brief(), Lettering.plain(10.5)),
                 Cell.text(line.lot().toString(), Lettering.plain(10.5)),
                 Cell.text(best, Lettering.plain(10.5))));
-        if (worth != null) cells.addAll(worth.cells(stop.customer(), line));
+        prices.ifPresent(worth -> cells.addAll(worth.cells(stop.customer(), line)));
         cells.add(new Cell.Blanks(List.of(List.of("")), false, 5));
         return new Row(cells, Row.Look.PLAIN);
     }
 
-    private List<Cell.Phrase> below(Load.Stop stop, TreeMap<String, List<Allocation>> byProduct, NotePrices worth) {
+    private List<Cell.Phrase> below(
+            Load.Stop stop, TreeMap<String, List<Allocation>> byProduct, Optional<NotePrices> prices) {
         List<Cell.Phrase> below = new ArrayList<>();
         String total = desk.say(Word.NOTE_TOTAL, stop.packs(), stop.boxes(desk));
-        String sum = worth == null ? desk.say(Word.NOTE_PLAIN) : worth.total(stop);
+        String sum = prices.map(worth -> worth.total(stop)).orElse(desk.say(Word.NOTE_PLAIN));
         below.add(Cell.Phrase.bold(10.5, Words.join("  ", List.of(total, sum))));
         stop.shortOrders().forEach(order -> below.add(Cell.Phrase.bold(10.5, desk.shortOf(Word.NOTE_SHORT, order))));
         below.add(Cell.Phrase.plain(10, desk.say(Word.NOTE_CONTAINERS, containers(byProduct))));

@@ -35,7 +35,7 @@ final class PickTotals {
     private Table.Section section(String product, List<Allocation> lines) {
         int packs = lines.stream().mapToInt(Allocation::packs).sum();
         String name = desk.productName(product);
-        String head = desk.say(Word.PICK_PRODUCT_TOTAL, name, packs, desk.cases(desk.count(lines)));
+        String head = desk.first(Word.PICK_PRODUCT_TOTAL, name, packs, desk.cases(desk.count(lines)));
         TreeMap<LotCode, List<Allocation>> byLot =
                 lines.stream().collect(Collectors.groupingBy(Allocation::lot, TreeMap::new, Collectors.toList()));
         List<Row> rows = byLot.entrySet().stream()

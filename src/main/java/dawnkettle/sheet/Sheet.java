@@ -97,7 +97,6 @@ public record Sheet(Kind kind, String name, Imprint imprint, List<Page> pages) {
         PICK,
         ROUTE,
         DELIVERY,
-        CARD,
         FREE,
         RECORD,
         FALLBACK,

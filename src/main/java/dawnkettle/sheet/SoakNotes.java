@@ -46,10 +46,10 @@ final class SoakNotes {
         long whole = tub.beans().dividedBy(sack.get());
         Mass rest = tub.beans().minus(sack.get().times(whole));
         if (whole == 0) return "";
-        String sacks = whole == 1 ? desk.say(Word.SOAK_ONE_SACK) : desk.say(Word.SOAK_SACKS, whole);
+        String sacks = whole == 1 ? desk.first(Word.SOAK_ONE_SACK) : desk.first(Word.SOAK_SACKS, whole);
         return rest.isZero()
                 ? sacks
-                : desk.say(Word.SOAK_SACKS_AND, sacks, desk.measures().mass(rest));
+                : desk.first(Word.SOAK_SACKS_AND, sacks, desk.measures().mass(rest));
     }
 
     /** What stands below the tubs. */

@@ -146,7 +146,7 @@ public final class SoakSheet {
                 lot(tub),
                 pair(
                         desk.measures().water(tub.water()),
-                        desk.say(Word.SOAK_WATER_AT, desk.measures().temperature(tub.waterTemperature()))),
+                        desk.first(Word.SOAK_WATER_AT, desk.measures().temperature(tub.waterTemperature()))),
                 pair(
                         dates.timeFrom(tub.readyAt(), day),
                         desk.say(Word.SOAK_LATEST, dates.timeFrom(tub.latestGrindAt(), day))),
@@ -182,11 +182,11 @@ public final class SoakSheet {
     }
 
     private String lots(PlannedSoak tub) {
-        if (tub.beanLots().isEmpty()) return desk.say(Word.SOAK_NO_LOT);
+        if (tub.beanLots().isEmpty()) return desk.first(Word.SOAK_NO_LOT);
         if (tub.beanLots().size() == 1)
-            return desk.say(Word.SOAK_LOT, tub.beanLots().get(0));
+            return desk.first(Word.SOAK_LOT, tub.beanLots().get(0));
         String rest = tub.beanLots().stream().skip(1).collect(Collectors.joining(", "));
-        return desk.say(Word.SOAK_TWO_LOTS, tub.beanLots().get(0), rest);
+        return desk.first(Word.SOAK_TWO_LOTS, tub.beanLots().get(0), rest);
     }
 
     private Cell written(PlannedSoak tub, double rowMm) {

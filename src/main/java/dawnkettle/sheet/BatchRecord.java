@@ -21,7 +21,7 @@ final class BatchRecord {
     private static final Celsius FIRST_LIMIT = Celsius.degrees(21);
 
     private static final Celsius COLD = Celsius.degrees(5);
-    private static final int OTHERWISE_LINES = 2;
+    private static final int OTHERWISE_LINES = 1;
 
     private final Day day;
     private final Desk desk;
@@ -34,7 +34,7 @@ final class BatchRecord {
     }
 
     Sheet sheet() {
-        Masthead masthead = PlanHead.of(day.plan(), desk, desk.say(Word.RECORD_TITLE, batch.id()), Word.FOOT_SOY);
+        Masthead masthead = PlanHead.of(day.plan(), desk, desk.say(Word.RECORD_TITLE, batch.id()));
         String name = "record-" + batch.id() + "-" + batch.lot();
         Desk.Draft draft = new Desk.Draft(Sheet.Kind.RECORD, name, desk.style().paper(), day.madeAt());
         return desk.sheet(draft, masthead.withFirst(""), this::write);
@@ -46,8 +46,7 @@ final class BatchRecord {
         flow.add(Block.Heading.small(desk.say(Word.RECORD_INPUTS)), inputs());
         flow.add(Block.Heading.small(desk.say(Word.RECORD_STEPS)), steps());
         flow.add(Block.Heading.small(desk.say(Word.RECORD_OUT)), out());
-        flow.add(Block.Heading.small(desk.say(Word.RECORD_OTHERWISE)));
-        flow.add(blanks(closing()));
+        flow.add(Block.Heading.small(desk.say(Word.RECORD_OTHERWISE)), blanks(closing()));
     }
 
     private String facts() {
@@ -70,7 +69,7 @@ final class BatchRecord {
     }
 
     private static Table blanks(List<List<String>> lines) {
-        Row row = Row.of(new Cell.Blanks(lines, false, 7.4));
+        Row row = Row.of(new Cell.Blanks(lines, false, 7));
         return new Table(List.of(new Table.Column("", 1)), 0, List.of(Table.Section.plain(List.of(row)))).dense();
     }
 
@@ -162,8 +161,8 @@ final class BatchRecord {
                 : cooled ? cooling(work) : Cell.text("–", Lettering.plain(10));
         return Row.of(
                 Cell.stack(
-                        Cell.Phrase.bold(10.5, day.stepName(operation)),
-                        Cell.Phrase.plain(9, day.stationName(operation.station()))),
+                        Cell.Phrase.bold(10, day.stepName(operation)),
+                        Cell.Phrase.plain(8.5, day.stationName(operation.station()))),
                 Cell.text(
                         desk.dates().time(operation.start()) + " – "
                                 + desk.dates().time(operation.end()),
@@ -186,9 +185,9 @@ final class BatchRecord {
 
     private Table out() {
         List<Table.Column> columns = List.of(
-                new Table.Column("", 78),
-                new Table.Column(desk.say(Word.RECORD_PLANNED), 54),
-                new Table.Column(desk.say(Word.RECORD_ACTUAL), 40),
+                new Table.Column("", 104),
+                new Table.Column(desk.say(Word.RECORD_PLANNED), 42),
+                new Table.Column(desk.say(Word.RECORD_ACTUAL), 28),
                 new Table.Column(desk.say(Word.WHO), 20));
         List<Row> rows = new ArrayList<>();
         rows.add(output(desk.say(Word.RECORD_MASS), desk.measures().mass(batch.expected())));

@@ -56,7 +56,7 @@ sealed interface Block {
 
         /** For a page that must hold all of something. */
         static Heading small(String text) {
-            return new Heading(text, Lettering.bold(11.5), 1.6);
+            return new Heading(text, Lettering.bold(11.5), 1);
         }
 
         @Override

@@ -177,6 +177,7 @@ class SheetGeometryTest {
                 && (box.look() == Mark.Look.SHADE || box.look() == Mark.Look.BLACK);
         boolean heading = mark instanceof Mark.Text text
                 && (text.lettering().equals(Lettering.bold(14))
+                        || text.lettering().equals(Lettering.bold(11.5)) && text.x() == Flow.MARGIN_MM
                         || text.lettering().equals(Lettering.bold(8.5))
                         || text.lettering().equals(Lettering.bold(9.5)));
         return bar || heading;

@@ -69,7 +69,7 @@ final class Doors {
                 new DroppedOrders(drop), stage.thermometer().orElseGet(this::thermometer), now -> Optional.empty());
         return edges(
                 senses,
-                new PaperFolder(out.resolve("sheets"), pdf),
+                paper(new PaperFolder(out.resolve("sheets"), pdf), out),
                 labelFolder(out.resolve("labels")),
                 new PostFolder(out.resolve("mail"), mime));
     }
@@ -80,7 +80,9 @@ final class Doors {
         TrustedTime time = new SynchronizedClock()::doubt;
         return edges(
                 new Edges.Senses(new DroppedOrders(drop), thermometer(), time),
-                printer(tray),
+                paper(
+                        printer(tray),
+                        conf.night().places().ledger().toAbsolutePath().getParent()),
                 labels(tray),
                 post(tray));
     }
@@ -116,10 +118,18 @@ final class Doors {
         };
     }
 
-    private Edges edges(Edges.Senses senses, Printer printer, LabelPrinter labels, Post post) {
+    /** The desk that prints so, and keeps the batch records of each day in a folder of its own below {@code state}. */
+    private Edges.PaperDesk paper(Printer printer, Path state) {
+        return new Edges.PaperDesk(
+                printer,
+                SheetStyle.of(shop.house(), conf.sheets(), typeface),
+                day -> new PaperFolder(state.resolve("records").resolve(day.toString()), pdf));
+    }
+
+    private Edges edges(Edges.Senses senses, Edges.PaperDesk paper, LabelPrinter labels, Post post) {
         return new Edges(
                 senses,
-                new Edges.PaperDesk(printer, SheetStyle.of(shop.house(), typeface)),
+                paper,
                 new Edges.LabelDesk(labels, lots()),
                 new Edges.MailDesk(post, new ChartPictures(), pdf),
                 planForm(shop));

@@ -5,6 +5,7 @@ import dawnkettle.intake.ThermometerSettings;
 import dawnkettle.night.NightSettings;
 import dawnkettle.paper.PaperSettings;
 import dawnkettle.post.PostSettings;
+import dawnkettle.sheet.SheetSettings;
 import dawnkettle.shop.Shop;
 import java.util.List;
 
@@ -15,6 +16,7 @@ public record Configuration(
         NightSettings night,
         PostSettings post,
         PaperSettings paper,
+        SheetSettings sheets,
         ThermometerSettings thermometer,
         LabelChoice labels) {
     public Configuration {

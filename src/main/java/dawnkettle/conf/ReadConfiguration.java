@@ -50,9 +50,10 @@ public final class ReadConfiguration {
         var labels = edges.labels();
         ReadShop readShop = new ReadShop(folder, readHouse, labels.design());
         var shop = readShop.shop(house);
+        var sheets = new ReadSheets(file, house).settings(shop.materials());
         List<StandingOrder> standing = readShop.standing();
         file.noMore();
         problems.throwIfAny();
-        return new Configuration(shop, standing, night, post, paper, thermometer, labels);
+        return new Configuration(shop, standing, night, post, paper, sheets, thermometer, labels);
     }
 }

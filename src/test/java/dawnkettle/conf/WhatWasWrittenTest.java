@@ -10,6 +10,7 @@ import dawnkettle.measure.Money;
 import dawnkettle.measure.Share;
 import dawnkettle.night.NightSettings;
 import dawnkettle.post.PostSettings;
+import dawnkettle.sheet.SheetSettings;
 import dawnkettle.shop.Allergen;
 import dawnkettle.shop.BlockSize;
 import dawnkettle.shop.Pack;
@@ -22,6 +23,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.Currency;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -210,5 +212,20 @@ class WhatWasWrittenTest {
         assertThat(written.paper().copies()).containsEntry("run", 2);
         assertThat(written.thermometer().sensor()).contains(dir.resolve("room"));
         assertThat(written.night().letters().summaryTo()).isEqualTo(List.of("owner@corner.example"));
+    }
+
+    @Test
+    void sheets_speak_the_language_of_the_shop_unless_others_are_asked_for() throws IOException {
+        assertThat(CornerShop.in(dir).read().sheets())
+                .isEqualTo(SheetSettings.in(corner.shop().house().language()));
+        SheetSettings asked = CornerShop.in(dir)
+                .with(
+                        "shop.toml",
+                        "[labels]",
+                        "[sheets]\nlanguages = [\"vi\", \"en\"]\nscoops = { NIGARI = 250 }\n\n[labels]")
+                .read()
+                .sheets();
+        assertThat(asked.languages()).containsExactly("vi", "en");
+        assertThat(asked.scoops()).containsOnly(Map.entry("NIGARI", Mass.grams(250)));
     }
 }

@@ -2,6 +2,7 @@ package dawnkettle.conf;
 
 import dawnkettle.intake.ThermometerSettings;
 import dawnkettle.line.LineSettings;
+import dawnkettle.night.NightSettings;
 import dawnkettle.paper.PaperSettings;
 import dawnkettle.post.PostSettings;
 import dawnkettle.sheet.Sheet;
@@ -28,11 +29,15 @@ final class ReadEdges {
         this.dir = dir;
     }
 
-    /** Whom the summary and the cost report go to. */
-    static List<String> summaryTo(Section mail) {
-        return mail.needList("summary_to", "[\"owner@millrace.example\"]").stream()
-                .map(ReadEdges::mailAddress)
-                .toList();
+    /** Whom the summary and the cost report go to, and who is told at once. */
+    static NightSettings.MailTo mailTo(Section mail) {
+        return new NightSettings.MailTo(
+                addresses(mail.needList("summary_to", "[\"owner@millrace.example\"]")),
+                addresses(mail.findList("alert_to")));
+    }
+
+    private static List<String> addresses(List<Written> written) {
+        return written.stream().map(ReadEdges::mailAddress).toList();
     }
 
     PostSettings post(Section mail) {
@@ -118,7 +123,7 @@ final class ReadEdges {
                 new LineSettings(
                         labels.find("device").map(Written::words).orElse(""),
                         labels.find("baud")
-                                .map(baud -> baud.whole(1_200, 115_200))
+                                .map(baud -> baud.whole(1_200, 921_600))
                                 .orElse(9_600),
                         labels.find("flow")
                                 .map(word -> word.oneOf(LineSettings.Flow.class))

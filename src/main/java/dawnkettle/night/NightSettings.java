@@ -11,18 +11,33 @@ import java.util.List;
  * @param times local times of the steps
  * @param places folders and files
  * @param search how much a plan may cost
- * @param summaryTo addresses that the morning summary and the cost report go to
+ * @param mailTo whom the mails go to
  */
-public record NightSettings(Times times, Places places, Search search, List<String> summaryTo) {
-    public NightSettings {
-        summaryTo = List.copyOf(summaryTo);
+public record NightSettings(Times times, Places places, Search search, MailTo mailTo) {
+    /**
+     * @param summary addresses that the morning summary and the cost report go to
+     * @param alert addresses that are told at once what a person has to see to; empty for none
+     */
+    public record MailTo(List<String> summary, List<String> alert) {
+        public MailTo {
+            summary = List.copyOf(summary);
+            alert = List.copyOf(alert);
+        }
+    }
+
+    public NightSettings(Times times, Places places, Search search, List<String> summaryTo) {
+        this(times, places, search, new MailTo(summaryTo, List.of()));
+    }
+
+    public List<String> summaryTo() {
+        return mailTo.summary();
     }
 
     /** The same night with all that changes from day to day in {@code folder}. */
     public NightSettings inFolder(Path folder) {
         Places inside =
                 new Places(folder.resolve("ledger.db"), folder, folder.resolve("drop"), folder.resolve("backups"));
-        return new NightSettings(times, inside, search, summaryTo);
+        return new NightSettings(times, inside, search, mailTo);
     }
 
     /**

@@ -34,7 +34,8 @@ final class Alerts {
         String safe = text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
         return new Mail.Body(
                 text + "\n",
-                "<!DOCTYPE html>\n<html><body><main>\n<p>" + safe.replace("\n", "<br>\n") + "</p></main></body></html>\n",
+                "<!DOCTYPE html>\n<html><body><main>\n<p>" + safe.replace("\n", "<br>\n")
+                        + "</p></main></body></html>\n",
                 List.of());
     }
 }

@@ -15,7 +15,7 @@ CREATE INDEX label_in_flight_now ON label_in_flight (lot, product) WHERE landed_
 CREATE TRIGGER label_in_flight_stays BEFORE UPDATE OF seq, lot, product, from_number, to_number, at ON label_in_flight
 BEGIN SELECT RAISE(ABORT, 'what was sent stays as it was noted'); END;
 CREATE TRIGGER label_lands_once BEFORE UPDATE ON label_in_flight WHEN OLD.landed_at IS NOT NULL
-BEGIN SELECT RAISE(ABORT, 'labels land once'); END;
+BEGIN SELECT RAISE(ABORT, 'a group that has landed stays as it was noted'); END;
 CREATE TRIGGER label_in_flight_is_kept BEFORE DELETE ON label_in_flight
 BEGIN SELECT RAISE(ABORT, 'what was sent stays as it was noted'); END;
 

@@ -25,6 +25,7 @@ public final class FakePrinter {
     private int width = WIDTH;
     private int height = HEIGHT;
     private byte[] received = new byte[0];
+    private Dots kept;
     private long millisToLabel = 200;
     private long busyMillis;
     private int labelsOnRoll = Integer.MAX_VALUE;
@@ -89,7 +90,7 @@ public final class FakePrinter {
             answer.writeBytes(status());
             return true;
         }
-        if (begins(profile.sending().limits().clear().bytes())) {
+        if (begins(profile.sending().after().clear().bytes())) {
             jobs.clear();
             busyMillis = 0;
             return true;
@@ -99,9 +100,10 @@ public final class FakePrinter {
             jobs.add("say");
             return true;
         }
-        ProfileReader reader = new ProfileReader(profile, received, width, height);
+        ProfileReader reader = new ProfileReader(profile, received, width, height).keeping(kept);
         Optional<ProfileReader.Printed> one = reader.one();
         if (one.isEmpty()) return false;
+        kept = one.get().picture();
         for (int i = 0; i < one.get().copies(); i++) jobs.add(one.get().picture());
         received = Arrays.copyOfRange(received, reader.consumed(), received.length);
         return true;

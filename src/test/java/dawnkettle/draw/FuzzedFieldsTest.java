@@ -27,7 +27,7 @@ import org.junit.jupiter.api.Test;
  */
 class FuzzedFieldsTest {
     private static final int FIELDS = Integer.getInteger("fuzz", 20_000);
-    private static final int WHOLE_LABELS = Math.max(100, FIELDS / 100);
+    private static final int WHOLE_LABELS = Integer.getInteger("fuzz") == null ? 60 : FIELDS / 100;
 
     /** Beginnings of the profiles' own commands, control characters, and letters of many scripts. */
     private static final String[] HOSTILE = {
@@ -72,7 +72,14 @@ class FuzzedFieldsTest {
 
     private static final LabelTypefaces TYPEFACES = LabelTypefaces.ours();
 
+    /** Three of four are of characters that are set, and make dots; the fourth is anything. */
     private static String field(Random random) {
+        String field = wild(random);
+        while (random.nextInt(4) > 0 && TYPEFACES.objection(field).isPresent()) field = wild(random);
+        return field;
+    }
+
+    private static String wild(Random random) {
         StringBuilder field = new StringBuilder();
         for (int length = random.nextInt(6); length >= 0; length--)
             if (random.nextBoolean()) field.append(HOSTILE[random.nextInt(HOSTILE.length)]);
@@ -122,7 +129,7 @@ class FuzzedFieldsTest {
                     commands.computeIfAbsent(profile.name(), name -> new TreeSet<>())
                             .add(commands(profile, picture));
         }
-        assertThat(refused).as("refused by name, never printed").isBetween(1, FIELDS / 3 - 1);
+        assertThat(refused).as("refused by name, never printed").isBetween(1, FIELDS / 4);
         assertThat(commands).hasSize(SampleProfiles.all().size());
         commands.values().forEach(one -> assertThat(one).hasSize(1));
     }

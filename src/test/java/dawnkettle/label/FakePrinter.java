@@ -62,6 +62,19 @@ public final class FakePrinter {
         labelsOnRoll = Integer.MAX_VALUE;
     }
 
+    /** Whether it has begun to read something that is not whole yet. */
+    public boolean isAmid() {
+        return received.length > 0;
+    }
+
+    /** Switched off and on again: all that had not come out is gone. */
+    public void restart() {
+        received = new byte[0];
+        jobs.clear();
+        kept = null;
+        busyMillis = 0;
+    }
+
     public List<Dots> printed() {
         return List.copyOf(printed);
     }

@@ -139,17 +139,23 @@ class LabelCampaignTest {
             assertThat(++tries).as("tries until all is known").isLessThanOrEqualTo(4);
             night(fault, printer, journal, isWell);
             printer.newRoll();
-            if (fault.kind() == Kind.SWITCHED_OFF) printer.restart();
+            if (needsSwitch(fault)) printer.restart();
         }
         // What a printer still holds comes out in the end.
         printer.pass(60_000);
         int certain = journal.confirmed.cardinality();
         int doubtful = journal.doubtful.cardinality();
         assertThat(certain + doubtful).isEqualTo(LABELS);
-        assertThat(printer.printed()).containsOnly(FakePrinter.PICTURE).hasSizeBetween(certain, LABELS);
+        assertThat(printer.printed()).allMatch(FakePrinter.PICTURE::equals).hasSizeBetween(certain, LABELS);
         if (fault.kind() == Kind.NOTHING || fault.kind() == Kind.OUT_OF_LABELS_FOR_A_WHILE)
             assertThat(doubtful).isZero();
         assertThat(Duration.ofNanos(System.nanoTime() - start)).isLessThan(Duration.ofSeconds(40));
+    }
+
+    /** A family that drops nothing on command is switched off and on by a person, or half a label would swallow the next. */
+    private static boolean needsSwitch(Fault fault) {
+        boolean drops = !fault.profile().sending().after().clear().isEmpty();
+        return fault.kind() == Kind.SWITCHED_OFF || fault.kind() == Kind.UNPLUGGED && !drops;
     }
 
     /** @param isWell whether a person has put right what was wrong */

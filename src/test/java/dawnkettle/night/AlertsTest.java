@@ -73,7 +73,8 @@ class AlertsTest {
         assertThat(mails.get(0).body().text())
                 .isEqualTo("label printer on /dev/x is out of labels; put in labels\n\n"
                         + "It goes on by itself once that is done.\n");
-        assertThat(shop.story).contains("the label printer waits: label printer on /dev/x has its cover open; close it");
+        assertThat(shop.story)
+                .contains("the label printer waits: label printer on /dev/x has its cover open; close it");
     }
 
     @Test

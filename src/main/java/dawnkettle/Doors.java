@@ -117,7 +117,7 @@ final class Doors {
                 senses,
                 new Edges.PaperDesk(printer, SheetStyle.of(shop.house(), typeface)),
                 new Edges.LabelDesk(labels, lots()),
-                new Edges.MailDesk(post, new ChartPictures()),
+                new Edges.MailDesk(post, new ChartPictures(), pdf),
                 planForm(shop));
     }
 

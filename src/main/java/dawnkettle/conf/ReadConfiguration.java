@@ -37,7 +37,7 @@ public final class ReadConfiguration {
         Section mail = file.needSection("mail");
         ReadNight readNight = new ReadNight(file, dir);
         NightSettings night =
-                new NightSettings(readNight.times(), readNight.places(), readNight.search(), ReadEdges.mailTo(mail));
+                new NightSettings(readNight.times(), readNight.places(), readNight.search(), ReadEdges.mailing(mail));
         ReadEdges edges = new ReadEdges(file, dir);
         var post = edges.post(mail);
         var paper = edges.paper();

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Reads of {@code shop.toml} how mail, paper and labels leave, and where the temperature comes from. */
@@ -31,11 +32,16 @@ final class ReadEdges {
         this.dir = dir;
     }
 
-    /** Whom the summary and the cost report go to, and who is told at once. */
-    static NightSettings.MailTo mailTo(Section mail) {
-        return new NightSettings.MailTo(
+    /** Who gets which mail, and what goes along with the summary. */
+    static NightSettings.Mailing mailing(Section mail) {
+        return new NightSettings.Mailing(
                 addresses(mail.needList("summary_to", "[\"owner@millrace.example\"]")),
-                addresses(mail.findList("alert_to")));
+                addresses(mail.findList("alert_to")),
+                addresses(mail.findList("farmer_to")),
+                mail.find("calendar").map(Written::truth).orElse(false),
+                mail.findList("attach").stream()
+                        .map(kind -> kind.oneOf(Sheet.Kind.class).word())
+                        .collect(Collectors.toSet()));
     }
 
     private static List<String> addresses(List<Written> written) {

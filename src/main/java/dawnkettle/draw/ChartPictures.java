@@ -3,6 +3,7 @@ package dawnkettle.draw;
 import dawnkettle.mail.Bytes;
 import dawnkettle.mail.Chart;
 import dawnkettle.mail.Charts;
+import dawnkettle.mail.DayStrip;
 import dawnkettle.mail.Mail;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
@@ -18,6 +19,11 @@ public final class ChartPictures implements Charts {
     @Override
     public Mail.Picture draw(Chart chart) {
         return new Mail.Picture(chart.name(), png(new ChartDrawing(chart, letters).drawn()), chart.alternative());
+    }
+
+    @Override
+    public Mail.Picture draw(DayStrip strip) {
+        return new Mail.Picture(strip.name(), png(new StripDrawing(strip, letters).drawn()), strip.alternative());
     }
 
     private static Bytes png(BufferedImage picture) {

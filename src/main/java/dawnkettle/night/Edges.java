@@ -5,6 +5,7 @@ import dawnkettle.label.LotLabels;
 import dawnkettle.mail.Charts;
 import dawnkettle.mail.Post;
 import dawnkettle.sheet.Printer;
+import dawnkettle.sheet.SheetDrawing;
 import dawnkettle.sheet.SheetStyle;
 
 /** All that the night calls and that lies outside: devices, or folders in a rehearsal. */
@@ -19,5 +20,5 @@ public record Edges(Senses senses, PaperDesk paper, LabelDesk labels, MailDesk m
     public record LabelDesk(LabelPrinter printer, LotLabels lots) {}
 
     /** Mails. */
-    public record MailDesk(Post post, Charts charts) {}
+    public record MailDesk(Post post, Charts charts, SheetDrawing enclosures) {}
 }

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.DayOfWeek;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Set;
 
 /**
  * When the steps of a night are due, where things lie, and how long to search.
@@ -11,33 +12,15 @@ import java.util.List;
  * @param times local times of the steps
  * @param places folders and files
  * @param search how much a plan may cost
- * @param mailTo whom the mails go to
+ * @param letters who gets which mail, and what goes along
  */
-public record NightSettings(Times times, Places places, Search search, MailTo mailTo) {
-    /**
-     * @param summary addresses that the morning summary and the cost report go to
-     * @param alert addresses that are told at once what a person has to see to; empty for none
-     */
-    public record MailTo(List<String> summary, List<String> alert) {
-        public MailTo {
-            summary = List.copyOf(summary);
-            alert = List.copyOf(alert);
-        }
-    }
-
-    public NightSettings(Times times, Places places, Search search, List<String> summaryTo) {
-        this(times, places, search, new MailTo(summaryTo, List.of()));
-    }
-
-    public List<String> summaryTo() {
-        return mailTo.summary();
-    }
+public record NightSettings(Times times, Places places, Search search, Mailing letters) {
 
     /** The same night with all that changes from day to day in {@code folder}. */
     public NightSettings inFolder(Path folder) {
         Places inside =
                 new Places(folder.resolve("ledger.db"), folder, folder.resolve("drop"), folder.resolve("backups"));
-        return new NightSettings(times, inside, search, mailTo);
+        return new NightSettings(times, inside, search, letters);
     }
 
     /**
@@ -61,6 +44,30 @@ public record NightSettings(Times times, Places places, Search search, MailTo ma
             LocalTime backup,
             DayOfWeek costDay,
             LocalTime costAt) {}
+
+    /**
+     * @param summaryTo addresses that the morning summary and the cost report go to
+     * @param alertTo addresses that are told of trouble at once; none for no alerts
+     * @param farmerTo addresses that are told of the okara
+     * @param calendar whether the summary brings the vans as calendar entries
+     * @param attached kinds of sheets that go along with the summary as PDF
+     */
+    public record Mailing(
+            List<String> summaryTo,
+            List<String> alertTo,
+            List<String> farmerTo,
+            boolean calendar,
+            Set<String> attached) {
+        /** Nobody is written to. */
+        public static final Mailing NONE = new Mailing(List.of(), List.of(), List.of(), false, Set.of());
+
+        public Mailing {
+            summaryTo = List.copyOf(summaryTo);
+            alertTo = List.copyOf(alertTo);
+            farmerTo = List.copyOf(farmerTo);
+            attached = Set.copyOf(attached);
+        }
+    }
 
     /**
      * @param ledger the SQLite file

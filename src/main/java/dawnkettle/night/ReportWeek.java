@@ -28,8 +28,7 @@ public final class ReportWeek implements Work {
         if (days.isEmpty()) return "nothing was made in the weeks before; no cost report";
         List<WeekCosts> weeks = WeekCosts.byWeek(days, office.shop());
         Mail mail = CostReport.of(weeks, office.shop(), office.edges().mail().charts())
-                .addressedTo(office.papers().settings().summaryTo());
-        letters.send(mail);
-        return mail.subject();
+                .addressedTo(office.papers().settings().letters().summaryTo());
+        return letters.send(mail);
     }
 }

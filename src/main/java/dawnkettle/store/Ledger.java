@@ -103,6 +103,10 @@ public final class Ledger implements AutoCloseable {
         return new OutboxRows(sql);
     }
 
+    public AlarmRows alarms() {
+        return new AlarmRows(sql);
+    }
+
     public SoakRows soaks() {
         return new SoakRows(sql);
     }

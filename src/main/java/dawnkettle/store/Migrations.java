@@ -15,6 +15,7 @@ final class Migrations {
             "003-plans.sql",
             "004-records.sql",
             "005-more-records.sql",
+            "006-alarms.sql",
             "008-labels.sql");
 
     /** "Dwnk" in ASCII: says that a SQLite file is a ledger of ours. */

@@ -194,6 +194,6 @@ class WhatWasWrittenTest {
         assertThat(written.paper().queue()).hasToString("Optional[ipp://desk.corner.example/ipp]");
         assertThat(written.paper().copies()).containsEntry("run", 2);
         assertThat(written.thermometer().sensor()).contains(dir.resolve("room"));
-        assertThat(written.night().summaryTo()).isEqualTo(List.of("owner@corner.example"));
+        assertThat(written.night().letters().summaryTo()).isEqualTo(List.of("owner@corner.example"));
     }
 }

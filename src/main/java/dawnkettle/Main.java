@@ -92,7 +92,9 @@ public final class Main implements Wiring {
     static DotDrawing drawing(Configuration conf, PrinterProfile profile) {
         MarketWording wording = MarketWording.of(conf.shop().house().market());
         return new DotDrawing(
-                LabelTypefaces.ours(), profile.head().pitch(), wording.type().leastXHeight());
+                LabelTypefaces.with(conf.labels().typefaces()),
+                profile.head().pitch(),
+                wording.type().leastXHeight());
     }
 
     @Override

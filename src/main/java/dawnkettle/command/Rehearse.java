@@ -156,7 +156,9 @@ final class Rehearse implements Callable<Integer> {
         }
         files.write("plan.json", new PlanTomorrow(office).written(plan.get()));
         String page = new NightPage(plan.get(), conf.shop()).text() + "\n"
-                + ending.tale().text() + "\n" + files.listing() + "Computed and written in "
+                + ending.tale().text() + "\n"
+                + new LineTimes(files.root().resolve("labels"), conf.labels()).text() + files.listing()
+                + "Computed and written in "
                 + ending.took().toMillis() / 1000.0 + " s.\n";
         files.write("story.txt", page);
         ending.terminal().print(page);

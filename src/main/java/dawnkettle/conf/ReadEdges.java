@@ -8,10 +8,12 @@ import dawnkettle.post.PostSettings;
 import dawnkettle.sheet.Sheet;
 import java.net.URI;
 import java.net.URISyntaxException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -126,10 +128,11 @@ final class ReadEdges {
         LabelChoice read = new LabelChoice(
                 labels.find("folder").map(path -> ReadNight.path(path, dir)).orElse(ReadNight.beside(dir, "labels")),
                 labels.need("design", "\"case-100x70\"").code(),
+                labels.findList("typefaces").stream().map(this::typeface).toList(),
                 new LineSettings(
                         labels.find("device").map(Written::words).orElse(""),
                         labels.find("baud")
-                                .map(baud -> baud.whole(1_200, 115_200))
+                                .map(baud -> baud.whole(1_200, 921_600))
                                 .orElse(9_600),
                         labels.find("flow")
                                 .map(word -> word.oneOf(LineSettings.Flow.class))
@@ -141,6 +144,14 @@ final class ReadEdges {
                                 .orElse(600))));
         labels.noMore();
         return read;
+    }
+
+    private Path typeface(Written written) {
+        Path file = ReadNight.path(written, dir);
+        return Files.isReadable(file)
+                        && file.toString().toLowerCase(Locale.ROOT).endsWith(".ttf")
+                ? file
+                : written.bad(file, "is no TrueType file that can be read", "name a .ttf, counted from this folder");
     }
 
     private static Duration seconds(Section from, String key, int usual) {

@@ -1,6 +1,9 @@
 package dawnkettle.draw;
 
 import dawnkettle.label.Dots;
+import dawnkettle.trouble.BadFile;
+import dawnkettle.trouble.Place;
+import dawnkettle.trouble.Problem;
 import java.awt.geom.AffineTransform;
 import java.io.IOException;
 import java.io.InputStream;
@@ -42,6 +45,18 @@ public final class LabelTypefaces {
                 regular.add(face);
                 bold.add(face);
             }
+        }
+    }
+
+    /** Ours, and more that stand in for what ours lack. @throws BadFile where one of them cannot be read */
+    public static LabelTypefaces with(List<Path> more) {
+        try {
+            return new LabelTypefaces(more);
+        } catch (IOException e) {
+            throw new BadFile(List.of(new Problem(
+                    Place.of("shop.toml"),
+                    "typefaces: one cannot be read: \"" + e.getMessage() + "\"",
+                    "name TrueType files with outlines of their own")));
         }
     }
 

@@ -47,6 +47,9 @@ public final class LabelsAgain {
     public String print(Asked asked) {
         PlannedLabel label = label(asked);
         refuseHeld(label);
+        Optional<String> objection = new LabelGate(office).objection(label);
+        if (objection.isPresent())
+            throw ByHand.refused("--lot", "no label of \"" + label.lot() + "\" is printed", objection.get());
         Optional<String> doubt = office.edges().senses().time().doubt(office.now());
         if (doubt.isPresent()) throw DeviceAway.clean("no dated label is printed: " + doubt.get(), null);
         LabelRun copies = office.edges()
@@ -81,10 +84,11 @@ public final class LabelsAgain {
             if (away.isAmbiguous()) {
                 log.inDoubt();
                 office.ledger().effects().ambiguous(key, office.now(), note);
-                if (log.isRunInDoubt()) runs.breakOff(label, away.getMessage());
             } else office.ledger().effects().failed(key, office.now(), note);
+            log.landed();
             throw away;
         }
+        log.landed();
         office.ledger().effects().done(key, office.now(), asked.said());
         runs.settle(label);
     }

@@ -16,7 +16,8 @@ final class Migrations {
             "004-records.sql",
             "005-more-records.sql",
             "006-alarms.sql",
-            "007-keeping.sql");
+            "007-keeping.sql",
+            "008-labels.sql");
 
     /** "Dwnk" in ASCII: says that a SQLite file is a ledger of ours. */
     private static final int APPLICATION_ID = 0x44776e6b;

@@ -191,6 +191,7 @@ class WhatWasWrittenTest {
                 .isEqualTo(new LabelChoice(
                         CornerShop.SOUND.resolveSibling("labels"),
                         "case",
+                        List.of(),
                         new LineSettings("", 9_600, LineSettings.Flow.RTS_CTS, "plain", 10, Duration.ofMinutes(10))));
     }
 

@@ -178,7 +178,7 @@ class WhatWasWrittenTest {
 
     @Test
     void what_is_left_out_of_the_settings_has_its_documented_default() {
-        assertThat(corner.night().search()).isEqualTo(new NightSettings.Search(20_000, 20_000, 1));
+        assertThat(corner.night().search()).isEqualTo(new NightSettings.Search(100_000, 60_000, 1));
         assertThat(corner.night().times().labelsBeforeMinutes()).isEqualTo(45);
         assertThat(corner.post().host()).isEmpty();
         assertThat(corner.post().port()).isEqualTo(587);

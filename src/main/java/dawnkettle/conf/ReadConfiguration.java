@@ -43,11 +43,12 @@ public final class ReadConfiguration {
         var paper = edges.paper();
         var thermometer = edges.thermometer();
         var labels = edges.labels();
+        var typefaces = edges.typefaces();
         ReadShop readShop = new ReadShop(folder, readHouse, labels.design());
         var shop = readShop.shop(house);
         List<StandingOrder> standing = readShop.standing();
         file.noMore();
         problems.throwIfAny();
-        return new Configuration(shop, standing, night, post, paper, thermometer, labels);
+        return new Configuration(shop, standing, night, post, paper, thermometer, labels, typefaces);
     }
 }

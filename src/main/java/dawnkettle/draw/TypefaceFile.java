@@ -10,6 +10,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.apache.fontbox.ttf.CmapLookup;
@@ -64,6 +65,19 @@ public final class TypefaceFile {
         } catch (IOException e) {
             throw refused(file, "cannot be read as a TrueType typeface");
         }
+    }
+
+    /** Each that can be used; of the others a problem. */
+    public static List<TypefaceFile> read(List<Path> files, List<Problem> problems) {
+        List<TypefaceFile> read = new ArrayList<>();
+        for (Path file : files) {
+            try {
+                read.add(read(file));
+            } catch (BadFile bad) {
+                problems.addAll(bad.problems());
+            }
+        }
+        return read;
     }
 
     private static TrueTypeFont parsed(byte[] bytes) throws IOException {

@@ -46,9 +46,7 @@ final class FollowedJob {
     }
 
     private void refuseShort(JobReport report) {
-        boolean onTwoSides =
-                ticket.sides().filter(sides -> !sides.equals("one-sided")).isPresent();
-        if (report.isShortOf(ticket.pages(), onTwoSides))
+        if (report.isShortOf(ticket))
             throw DeviceAway.ambiguous(
                     "says completed, but counts " + report.impressions().getAsInt() + " of " + ticket.pages() + " pages"
                             + LOOK,

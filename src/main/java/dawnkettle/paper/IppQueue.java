@@ -83,7 +83,9 @@ final class IppQueue {
     private boolean isForgotten(IppAnswer.Group job) {
         OptionalInt made = job.number("time-at-creation");
         OptionalInt now = job.number("job-printer-up-time");
-        return made.isPresent() && now.isPresent() && (now.getAsInt() - made.getAsInt()) * 1_000L > 2 * patience.toMillis();
+        return made.isPresent()
+                && now.isPresent()
+                && (now.getAsInt() - made.getAsInt()) * 1_000L > 2 * patience.toMillis();
     }
 
     private List<IppAnswer.Group> jobs(String which) {

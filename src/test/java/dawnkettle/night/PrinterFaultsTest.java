@@ -151,6 +151,13 @@ class PrinterFaultsTest {
     }
 
     @Test
+    void a_queue_that_counts_documents_instead_of_pages_is_believed() {
+        printer.impressions = 1;
+        assertThat(print()).isEmpty();
+        assertThat(journal().state()).isEqualTo(Effect.State.DONE);
+    }
+
+    @Test
     void dying_after_it_took_the_sheet_leaves_it_open() {
         printer.diesAfterTaking = true;
         assertThat(print())

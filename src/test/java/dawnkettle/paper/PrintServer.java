@@ -74,8 +74,8 @@ final class PrintServer implements AutoCloseable {
             Process printer = start(
                     "ippeveprinter",
                     "-2",
-                    "-s",
-                    "600",
+                    "-c",
+                    "/bin/true", // else it plays at printing for 5 to 15 s a job
                     "-k",
                     "-d",
                     "" + folder.resolve("jobs"),
@@ -108,10 +108,11 @@ final class PrintServer implements AutoCloseable {
         return URI.create("ipp://localhost:" + printerPort + "/ipp/print");
     }
 
-    /** What came out of the printer: the documents, in the order of their jobs. */
-    List<Path> documents() throws IOException {
+    /** What came to the printer of sheets whose title holds {@code word}. */
+    List<Path> documents(String word) throws IOException {
         try (Stream<Path> files = Files.list(folder.resolve("jobs"))) {
-            return files.sorted().toList();
+            return files.filter(file -> file.getFileName().toString().matches(".*_" + word + "_.*[.]pdf"))
+                    .toList();
         }
     }
 

@@ -83,11 +83,10 @@ class RealPrintServerTest {
 
     @Test
     void a_sheet_goes_through_the_queue_to_the_printer_whole_with_its_copies_and_sides() throws IOException {
-        int before = server.documents().size();
         queue(server.queue(), Duration.ofSeconds(30)).print(sheet("Route sheet, through"));
-        List<Path> out = server.documents();
-        assertThat(out).hasSize(before + 1);
-        assertThat(out.get(before)).hasBinaryContent(DRAWING.draw(sheet("Route sheet, through")));
+        List<Path> out = server.documents("through");
+        assertThat(out).hasSize(1);
+        assertThat(out.get(0)).hasBinaryContent(DRAWING.draw(sheet("Route sheet, through")));
         assertThat(server.jobs("completed"))
                 .containsPattern("job-name .*= Route sheet, through, route-R1 #[0-9a-f]{8}")
                 .contains("copies (integer) = 2", "sides (keyword) = two-sided-long-edge");
@@ -103,10 +102,9 @@ class RealPrintServerTest {
                         "print queue ipp://localhost/printers/office, sheet \"route-R1\": was still waiting after 2 s"
                                 + " (the printer says paused); the job was taken back, nothing came out");
         assertThat(server.jobs("not-completed")).doesNotContain("Route sheet, stopped");
-        int before = server.documents().size();
         server.queueIs(true);
         queue(server.queue(), Duration.ofSeconds(30)).print(sheet("Route sheet, stopped"));
-        assertThat(server.documents()).hasSize(before + 1);
+        assertThat(server.documents("stopped")).hasSize(1);
     }
 
     @Test

@@ -226,7 +226,7 @@ class WhatWasWrittenTest {
         assertThat(shop.problems())
                 .anyMatch(said -> said.matches("shop.toml:\\d+:\\d+: pick \"cold room\" is no print queue; write it as"
                         + " ipp://printer.example/ipp/print"))
-                .anyMatch(said -> said.matches("shop.toml:\\d+:\\d+: route \"three\" .*write one, two"))
+                .anyMatch(said -> said.matches("shop.toml:\\d+:\\d+: route \"three\" .*write one of: one, two"))
                 .anyMatch(said ->
                         said.matches("shop.toml:\\d+:\\d+: files \"none.ttf\" is no file that can be read; install"
                                 + " the typeface, as with the package fonts-droid-fallback, or correct the path"));

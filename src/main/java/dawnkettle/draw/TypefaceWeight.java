@@ -12,8 +12,14 @@ final class TypefaceWeight {
     /** What is shown for a character that no typeface has: the replacement character, or the nearest there is. */
     private static final int[] REPLACEMENTS = {0xFFFD, 0x25A1, '?'};
 
+    /** Below it every character is whole (Unicode: the combining diacritical marks begin here). */
+    private static final int FIRST_ACCENT = 0x300;
+
     private final List<TypefaceFile> files = new ArrayList<>();
-    private final Map<Integer, Letter> known = new ConcurrentHashMap<>();
+    /** Letters, figures and punctuation of the western scripts: nearly all that a sheet says. */
+    private final Letter[] usual = new Letter[0x2100];
+
+    private final Map<Integer, Letter> others = new ConcurrentHashMap<>();
     private final int replacement;
 
     TypefaceWeight(TypefaceFile ours, List<TypefaceFile> more) {
@@ -39,7 +45,10 @@ final class TypefaceWeight {
 
     /** Ours where it has the character, else the first that does; control characters are a space. */
     private Letter letter(int codePoint) {
-        return known.computeIfAbsent(codePoint, this::look);
+        if (codePoint >= usual.length) return others.computeIfAbsent(codePoint, this::look);
+        Letter letter = usual[codePoint];
+        if (letter == null) usual[codePoint] = letter = look(codePoint); // the same whoever looks first
+        return letter;
     }
 
     private Letter look(int codePoint) {
@@ -48,8 +57,19 @@ final class TypefaceWeight {
         return new Letter(ours(), replacement, ours().advance(replacement));
     }
 
+    /** Asked thousands of times a sheet, mostly of plain western text: hence no detour for that. */
     double ems(String text) {
-        return whole(text).codePoints().mapToDouble(one -> letter(one).ems()).sum();
+        double ems = 0;
+        for (int i = 0; i < text.length(); i++) {
+            char plain = text.charAt(i);
+            if (plain >= FIRST_ACCENT)
+                return whole(text)
+                        .codePoints()
+                        .mapToDouble(one -> letter(one).ems())
+                        .sum();
+            ems += letter(plain).ems();
+        }
+        return ems;
     }
 
     /** The first character that no typeface has. */

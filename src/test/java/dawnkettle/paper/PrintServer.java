@@ -48,6 +48,15 @@ final class PrintServer implements AutoCloseable {
         return "root".equals(System.getProperty("user.name")) && NEEDED.stream().allMatch(PrintServer::onPath);
     }
 
+    /** There can be one on a machine, and another's bus is not ours to use. */
+    static boolean isResponderTaken() throws IOException {
+        Path pid = Path.of("/run/avahi-daemon/pid");
+        if (!Files.exists(pid)) return false;
+        return ProcessHandle.of(Long.parseLong(Files.readString(pid).strip()))
+                .filter(ProcessHandle::isAlive)
+                .isPresent();
+    }
+
     private static boolean onPath(String program) {
         return Stream.of("/usr/bin", "/usr/sbin").anyMatch(place -> Files.isExecutable(Path.of(place, program)));
     }

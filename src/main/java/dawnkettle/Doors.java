@@ -8,6 +8,7 @@ import dawnkettle.draw.DotPng;
 import dawnkettle.draw.LabelDesigns;
 import dawnkettle.draw.PdfSheets;
 import dawnkettle.draw.PdfTypeface;
+import dawnkettle.draw.TypefaceFile;
 import dawnkettle.export.PlanJson;
 import dawnkettle.intake.DropFolder;
 import dawnkettle.intake.RoomReading;
@@ -25,7 +26,7 @@ import dawnkettle.night.PlanForm;
 import dawnkettle.night.Thermometer;
 import dawnkettle.night.TrustedTime;
 import dawnkettle.paper.PaperFolder;
-import dawnkettle.paper.PrintQueue;
+import dawnkettle.paper.PrintQueues;
 import dawnkettle.plan.DayPlan;
 import dawnkettle.plan.RoomCurve;
 import dawnkettle.plan.Temperatures;
@@ -49,14 +50,18 @@ final class Doors {
 
     private final Configuration conf;
     private final Shop shop;
-    private final PdfTypeface typeface = PdfTypeface.notoSans();
-    private final PdfSheets pdf = new PdfSheets(typeface);
+    private final List<TypefaceFile> typefaces;
+    private final PdfTypeface typeface;
+    private final PdfSheets pdf;
     private final MimeForm mime;
     private final PrinterProfile profile;
 
     Doors(Configuration conf) {
         this.conf = conf;
         this.shop = conf.shop();
+        this.typefaces = conf.typefaces().stream().map(TypefaceFile::read).toList();
+        this.typeface = new PdfTypeface(typefaces);
+        this.pdf = new PdfSheets(typeface);
         this.mime = new MimeForm(conf.post().from(), shop.house().zone());
         this.profile = PrinterProfiles.read(conf.labels().folder().resolve("printers"))
                 .get(conf.labels().line().profile());
@@ -90,8 +95,8 @@ final class Doors {
     /** The tray always; the queue where there is one. */
     private Printer printer(Path tray) {
         Printer folder = new PaperFolder(tray.resolve("sheets"), pdf);
-        if (conf.paper().queue().isEmpty()) return folder;
-        Printer queue = new PrintQueue(conf.paper(), pdf);
+        if (!conf.paper().reachesPaper()) return folder;
+        Printer queue = new PrintQueues(conf.paper(), pdf);
         return sheet -> {
             folder.print(sheet);
             queue.print(sheet);
@@ -137,7 +142,9 @@ final class Doors {
 
     private LotLabels lots() {
         return new LotLabels(
-                LabelDesigns.read(conf.labels().folder()), new CaseLabels(shop.house()), Main.drawing(conf, profile));
+                LabelDesigns.read(conf.labels().folder()),
+                new CaseLabels(shop.house()),
+                Main.drawing(conf, profile, typefaces));
     }
 
     private LabelPrinter labelFolder(Path folder) {

@@ -10,6 +10,7 @@ import dawnkettle.draw.LabelDesigns;
 import dawnkettle.draw.LabelTypefaces;
 import dawnkettle.draw.PdfSheets;
 import dawnkettle.draw.PdfTypeface;
+import dawnkettle.draw.TypefaceFile;
 import dawnkettle.intake.ReadHistory;
 import dawnkettle.label.CaseLabels;
 import dawnkettle.label.Designs;
@@ -69,8 +70,11 @@ public final class Main implements Wiring {
         Designs designs = LabelDesigns.read(conf.labels().folder(), problems);
         Map<String, PrinterProfile> profiles =
                 PrinterProfiles.read(conf.labels().folder().resolve("printers"), problems);
+        List<TypefaceFile> typefaces = TypefaceFile.read(conf.typefaces(), problems);
+        problems.addAll(MissingLetters.of(conf.shop(), new PdfTypeface(typefaces)));
         String profile = conf.labels().line().profile();
-        if (profiles.containsKey(profile)) problems.addAll(labels(conf, designs, profiles.get(profile)));
+        if (profiles.containsKey(profile))
+            problems.addAll(labels(conf, designs, drawing(conf, profiles.get(profile), typefaces)));
         else
             problems.add(new Problem(
                     Place.of("shop.toml"),
@@ -81,18 +85,18 @@ public final class Main implements Wiring {
     }
 
     /** Tries every product's labels, so that what does not fit is known before the night. */
-    private static List<Problem> labels(Configuration conf, Designs designs, PrinterProfile profile) {
-        LotLabels lots = new LotLabels(designs, new CaseLabels(conf.shop().house()), drawing(conf, profile));
+    private static List<Problem> labels(Configuration conf, Designs designs, DotDrawing drawing) {
+        LotLabels lots = new LotLabels(designs, new CaseLabels(conf.shop().house()), drawing);
         return conf.shop().products().stream()
                 .flatMap(product -> lots.check(product).stream())
                 .distinct()
                 .toList();
     }
 
-    static DotDrawing drawing(Configuration conf, PrinterProfile profile) {
+    static DotDrawing drawing(Configuration conf, PrinterProfile profile, List<TypefaceFile> typefaces) {
         MarketWording wording = MarketWording.of(conf.shop().house().market());
         return new DotDrawing(
-                LabelTypefaces.with(conf.labels().typefaces()),
+                new LabelTypefaces(typefaces),
                 profile.head().pitch(),
                 wording.type().leastXHeight());
     }

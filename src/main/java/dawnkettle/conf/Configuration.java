@@ -7,9 +7,14 @@ import dawnkettle.paper.PaperSettings;
 import dawnkettle.post.PostSettings;
 import dawnkettle.sheet.SheetSettings;
 import dawnkettle.shop.Shop;
+import java.nio.file.Path;
 import java.util.List;
 
-/** Everything that the owner wrote down in {@code conf/}, checked and whole. */
+/**
+ * Everything that the owner wrote down in {@code conf/}, checked and whole.
+ *
+ * @param typefaces files that stand in, in this order, where our own typeface lacks a character
+ */
 public record Configuration(
         Shop shop,
         List<StandingOrder> standing,
@@ -18,8 +23,10 @@ public record Configuration(
         PaperSettings paper,
         SheetSettings sheets,
         ThermometerSettings thermometer,
-        LabelChoice labels) {
+        LabelChoice labels,
+        List<Path> typefaces) {
     public Configuration {
         standing = List.copyOf(standing);
+        typefaces = List.copyOf(typefaces);
     }
 }

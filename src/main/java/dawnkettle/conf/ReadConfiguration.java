@@ -48,12 +48,13 @@ public final class ReadConfiguration {
         var paper = edges.paper();
         var thermometer = edges.thermometer();
         var labels = edges.labels();
+        var typefaces = edges.typefaces();
         ReadShop readShop = new ReadShop(folder, readHouse, labels.design());
         var shop = readShop.shop(house);
         var sheets = new ReadSheets(file, house).settings(shop.materials());
         List<StandingOrder> standing = readShop.standing();
         file.noMore();
         problems.throwIfAny();
-        return new Configuration(shop, standing, night, post, paper, sheets, thermometer, labels);
+        return new Configuration(shop, standing, night, post, paper, sheets, thermometer, labels, typefaces);
     }
 }

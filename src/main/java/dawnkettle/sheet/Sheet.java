@@ -53,7 +53,7 @@ public record Sheet(Kind kind, String name, Imprint imprint, List<Page> pages) {
     }
 
     /** The same with a line at the foot of every page. */
-    private Sheet marked(String line) {
+    Sheet marked(String line) {
         Mark mark = new Mark.Text(
                 imprint.paper().widthMm() / 2,
                 imprint.paper().heightMm() - FOOT_MM,

@@ -56,6 +56,10 @@ final class Wrapping {
     }
 
     private void wrap(String text, Lettering lettering, double widthMm, List<String> lines) {
+        if (fits(text, lettering, widthMm)) { // nearly all do, and looking for places to break is dear
+            lines.add(text.strip());
+            return;
+        }
         String line = "";
         for (String piece : pieces(text)) {
             if (fits(line + piece, lettering, widthMm)) {

@@ -9,6 +9,7 @@ import dawnkettle.measure.Mass;
 import dawnkettle.measure.Money;
 import dawnkettle.measure.Share;
 import dawnkettle.night.NightSettings;
+import dawnkettle.paper.PaperSettings;
 import dawnkettle.post.PostSettings;
 import dawnkettle.sheet.SheetSettings;
 import dawnkettle.shop.Allergen;
@@ -16,6 +17,7 @@ import dawnkettle.shop.BlockSize;
 import dawnkettle.shop.Pack;
 import dawnkettle.shop.Sealing;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DayOfWeek;
 import java.time.Duration;
@@ -191,7 +193,6 @@ class WhatWasWrittenTest {
                 .isEqualTo(new LabelChoice(
                         CornerShop.SOUND.resolveSibling("labels"),
                         "case",
-                        List.of(),
                         new LineSettings("", 9_600, LineSettings.Flow.RTS_CTS, "plain", 10, Duration.ofMinutes(10))));
     }
 
@@ -228,5 +229,49 @@ class WhatWasWrittenTest {
                 .sheets();
         assertThat(asked.languages()).containsExactly("vi", "en");
         assertThat(asked.scoops()).containsOnly(Map.entry("NIGARI", Mass.grams(250)));
+    }
+
+    @Test
+    void kinds_of_sheets_have_printers_and_sides_of_their_own() throws IOException {
+        var paper = CornerShop.in(dir)
+                .with(
+                        "shop.toml",
+                        "patience_minutes = 10",
+                        "queues = { pick = \"ipp://cold.corner.example/ipp\" }\nsides = { route = \"two\", run = \"one\" }")
+                .read()
+                .paper();
+
+        assertThat(paper.queues()).hasToString("{pick=ipp://cold.corner.example/ipp}");
+        assertThat(paper.reachesPaper()).isTrue();
+        assertThat(paper.sides()).isEqualTo(Map.of("route", PaperSettings.Sides.TWO, "run", PaperSettings.Sides.ONE));
+        assertThat(corner.paper().reachesPaper()).isFalse();
+    }
+
+    @Test
+    void a_printer_a_side_or_a_typeface_that_cannot_be_is_named_with_its_place() throws IOException {
+        CornerShop shop = CornerShop.in(dir)
+                .with(
+                        "shop.toml",
+                        "patience_minutes = 10",
+                        "queues = { pick = \"cold room\" }\nsides = { route = \"three\" }\n[typefaces]\nfiles = [\"none.ttf\"]\n");
+
+        assertThat(shop.problems())
+                .anyMatch(said -> said.matches("shop.toml:\\d+:\\d+: pick \"cold room\" is no print queue; write it as"
+                        + " ipp://printer.example/ipp/print"))
+                .anyMatch(said -> said.matches("shop.toml:\\d+:\\d+: route \"three\" .*write one of: one, two"))
+                .anyMatch(said ->
+                        said.matches("shop.toml:\\d+:\\d+: files \"none.ttf\" is no file that can be read; install"
+                                + " the typeface, as with the package fonts-droid-fallback, or correct the path"));
+    }
+
+    @Test
+    void typefaces_beside_our_own_are_found_from_the_configuration_on() throws IOException {
+        Files.createFile(dir.resolve("kanji.ttf"));
+        var written = CornerShop.in(dir)
+                .with("shop.toml", "[labels]", "[typefaces]\nfiles = [\"kanji.ttf\"]\n[labels]")
+                .read();
+
+        assertThat(written.typefaces()).containsExactly(dir.resolve("kanji.ttf"));
+        assertThat(corner.typefaces()).isEmpty();
     }
 }

@@ -69,7 +69,7 @@ final class BatchRecord {
     }
 
     private static Table blanks(List<List<String>> lines) {
-        Row row = Row.of(new Cell.Blanks(lines, false, 7));
+        Row row = Row.of(new Cell.Blanks(lines, false, 7.4));
         return new Table(List.of(new Table.Column("", 1)), 0, List.of(Table.Section.plain(List.of(row)))).dense();
     }
 

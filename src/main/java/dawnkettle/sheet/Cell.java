@@ -166,7 +166,7 @@ sealed interface Cell {
         private static final Lettering PROMPT = Lettering.plain(9.5);
         private static final Lettering CAPTION = Lettering.plain(7);
         private static final double CAPTION_MM = 3.3;
-        private static final double PITCH_FOR_TWO_MM = 6.8;
+        private static final double PITCH_FOR_TWO_MM = 7.2;
         private static final double GAP_MM = 1.2;
 
         @Override

@@ -78,7 +78,7 @@ class KeptPictureTest {
     @Test
     void a_lot_is_cut_off_after_its_last_label() throws Exception {
         PrinterProfile profile = changed(LINE_WORDS, "cut = \"\"", "cut = \"CUT<0D><0A>\"");
-        assertThat(new String(new Framing(profile).run(RUN, 4), java.nio.charset.StandardCharsets.ISO_8859_1))
+        assertThat(new String(new LabelBytes(profile, 4).of(RUN), java.nio.charset.StandardCharsets.ISO_8859_1))
                 .endsWith("OUT \"~\"\r\nCUT\r\n")
                 .containsOnlyOnce("CUT");
     }

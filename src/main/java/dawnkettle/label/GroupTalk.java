@@ -53,8 +53,8 @@ final class GroupTalk {
     }
 
     /** What the printer says that it keeps; empty where it does not answer. */
-    String listing(PrinterProfile.Listing asked) {
-        return printer.listing(asked);
+    String listing(PrinterProfile.Listing asked, boolean isIdle) {
+        return printer.listing(asked, isIdle);
     }
 
     /** After the last label of a run, all of them certain. */

@@ -6,10 +6,14 @@ import java.util.Map;
 
 /** Pictures that were given to a printer to keep, and which of them a label is told shortest from. */
 final class KeptPictures {
+    /** Questions in vain after which a printer is taken for one that has no list to give. */
+    private static final int IN_VAIN = 3;
+
     private static final long NAMES = (long) Math.pow(36, 8);
 
     private final Framing framing;
     private final int most;
+    private int unanswered;
     private final Map<String, Dots> kept = new LinkedHashMap<>();
 
     KeptPictures(Framing framing, int most) {
@@ -41,6 +45,14 @@ final class KeptPictures {
         return kept.width() == fed.width()
                 && kept.height() == fed.height()
                 && kept.unlike(fed).blackDots() < fed.blackDots() / 2;
+    }
+
+    boolean isWorthAsking() {
+        return unanswered < IN_VAIN;
+    }
+
+    void asked(boolean isAnswered) {
+        unanswered = isAnswered ? 0 : unanswered + 1;
     }
 
     boolean holds(Base base) {

@@ -19,9 +19,11 @@ final class KeptTalk {
     /** The bytes of a group by what differs, or whole where the printer does not say that it keeps what that needs. */
     byte[] group(Dots fed, int count) {
         if (!talk.isUndisturbed()) listing = "";
-        if (listing.isEmpty() && !isGivenUp) listing = talk.listing(keeping.listing());
-        if (listing.isEmpty()) isGivenUp = true;
-        if (isGivenUp) return framing.group(fed, count);
+        if (listing.isEmpty() && !isGivenUp && kept.isWorthAsking()) {
+            listing = talk.listing(keeping.listing(), true);
+            kept.asked(!listing.isEmpty());
+        }
+        if (listing.isEmpty() || isGivenUp) return framing.group(fed, count);
         KeptPictures.Base base = kept.base(fed);
         if (isThere(base) || stored(base) || dropped() && stored(base)) {
             kept.add(base);
@@ -43,7 +45,7 @@ final class KeptTalk {
     private boolean stored(KeptPictures.Base base) {
         if (kept.isFull() && !kept.holds(base)) return false;
         talk.send(framing.store(base));
-        listing = talk.listing(keeping.listing());
+        listing = talk.listing(keeping.listing(), false);
         return isThere(base);
     }
 

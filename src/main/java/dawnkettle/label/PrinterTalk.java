@@ -55,12 +55,14 @@ final class PrinterTalk {
         link.send(bytes);
     }
 
-    /** What the printer says that it keeps, as characters; empty where no whole answer comes. */
-    String listing(PrinterProfile.Listing asked) {
-        byte[] heard = link.ask(
-                asked.question().bytes(),
-                bytes -> isEnded(bytes, asked.tail()),
-                pace.silence().dividedBy(SHORTER));
+    /**
+     * What the printer says that it keeps, as characters; empty where no whole answer comes.
+     *
+     * @param isIdle whether it has nothing to read before the question, and would answer soon
+     */
+    String listing(PrinterProfile.Listing asked, boolean isIdle) {
+        Duration patience = isIdle ? pace.silence().dividedBy(SHORTER) : pace.silence();
+        byte[] heard = link.ask(asked.question().bytes(), bytes -> isEnded(bytes, asked.tail()), patience);
         return isEnded(heard, asked.tail()) ? new String(heard, StandardCharsets.ISO_8859_1) : "";
     }
 

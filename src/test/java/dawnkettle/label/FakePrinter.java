@@ -104,6 +104,7 @@ public final class FakePrinter {
         byte[] all = Arrays.copyOf(received, received.length + bytes.length);
         System.arraycopy(bytes, 0, all, received.length, bytes.length);
         received = all;
+        clearAmid();
         while (step(answer)) settle(answer);
         return answer.toByteArray();
     }
@@ -152,6 +153,16 @@ public final class FakePrinter {
         for (int i = 0; i < one.get().copies(); i++) jobs.add(one.get().picture());
         received = Arrays.copyOfRange(received, reader.consumed(), received.length);
         return true;
+    }
+
+    /** Where all bytes are printable, the command that drops everything is heard in the middle of another too. */
+    private void clearAmid() {
+        byte[] clear = profile.sending().after().clear().bytes();
+        boolean isText = profile.coding().form() == PrinterProfile.Form.HEX_RUNS
+                || profile.coding().form() == PrinterProfile.Form.DEFLATED;
+        int at = new String(received, StandardCharsets.ISO_8859_1)
+                .lastIndexOf(new String(clear, StandardCharsets.ISO_8859_1));
+        if (isText && at > 0) received = Arrays.copyOfRange(received, at, received.length);
     }
 
     private boolean begins(byte[] with) {

@@ -1,8 +1,10 @@
 package dawnkettle.label;
 
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** Pictures that were given to a printer to keep, and which of them a label is told shortest from. */
 final class KeptPictures {
@@ -24,23 +26,19 @@ final class KeptPictures {
     /** A picture to start from, by its name in the printer. */
     record Base(String name, Dots picture) {}
 
-    /** The kept picture from which what differs is shortest; the label itself, to be kept, where none halves it. */
+    /** The kept picture that differs in the fewest dots; the label itself, to be kept, where that does not halve it. */
     Base base(Dots fed) {
-        Base best = new Base(name(fed), fed);
-        if (kept.containsKey(best.name())) return best;
-        int least = framing.group(fed, 1).length / 2;
-        for (Map.Entry<String, Dots> one : kept.entrySet()) {
-            if (!isLike(one.getValue(), fed)) continue;
-            Base base = new Base(one.getKey(), one.getValue());
-            int length = framing.from(base, fed, 1).length;
-            if (length >= least) continue;
-            least = length;
-            best = base;
-        }
-        return best;
+        Base itself = new Base(name(fed), fed);
+        if (holds(itself)) return itself;
+        Optional<Base> nearest = kept.entrySet().stream()
+                .map(one -> new Base(one.getKey(), one.getValue()))
+                .filter(one -> isLike(one.picture(), fed))
+                .min(Comparator.comparing(one -> one.picture().unlike(fed).blackDots()));
+        int half = framing.group(fed, 1).length / 2;
+        return nearest.filter(one -> framing.from(one, fed, 1).length < half).orElse(itself);
     }
 
-    /** Another size has another place on the head; one with most dots elsewhere is not worth coding. */
+    /** Another size has another place on the head, and one with most dots elsewhere is not worth coding. */
     private static boolean isLike(Dots kept, Dots fed) {
         return kept.width() == fed.width()
                 && kept.height() == fed.height()

@@ -1,6 +1,5 @@
 package dawnkettle.label;
 
-import java.math.BigInteger;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -266,10 +265,13 @@ public final class ProfileReader {
 
     /** By long division of the bits, sixteen noughts put after them, by x^16 + x^12 + x^5 + 1. */
     static int remainder(byte[] text) {
-        BigInteger rest = new BigInteger(1, text).shiftLeft(16);
-        BigInteger divisor = BigInteger.valueOf(0x11021);
-        while (rest.bitLength() > 16) rest = rest.xor(divisor.shiftLeft(rest.bitLength() - 17));
-        return rest.intValue();
+        int rest = 0;
+        for (int bit = 0; bit < 8 * text.length + 16; bit++) {
+            int next = bit < 8 * text.length ? text[bit / 8] >> 7 - bit % 8 & 1 : 0;
+            rest = rest << 1 | next;
+            if (rest >= 1 << 16) rest ^= 0x11021;
+        }
+        return rest;
     }
 
     private int hex(int from, Map<String, Integer> met, byte[][] data) {

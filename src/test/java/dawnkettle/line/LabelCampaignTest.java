@@ -94,14 +94,27 @@ class LabelCampaignTest {
         return IS_LONG
                 ? SampleProfiles.all().stream()
                         .flatMap(profile -> Stream.of(9_600, 115_200).flatMap(baud -> faults(profile, baud)))
-                : Stream.concat(
-                        faults(SampleProfiles.profile("line-words"), 115_200).filter(fault -> fault.at() % 4 == 1),
-                        IntStream.rangeClosed(1, LABELS)
-                                .mapToObj(k -> new Fault(
-                                        Kind.OUT_OF_LABELS_FOR_A_WHILE,
-                                        k,
-                                        SampleProfiles.profile("text-with-hex-runs"),
-                                        115_200)));
+                : sample();
+    }
+
+    /** Each kind once where the picture is kept till the next, labels out at each label where it is kept by name. */
+    private static Stream<Fault> sample() {
+        PrinterProfile words = SampleProfiles.profile("line-words");
+        PrinterProfile digits = SampleProfiles.profile("text-with-hex-runs");
+        PrinterProfile deflated = SampleProfiles.profile("text-with-deflated-dots");
+        Stream<Fault> kinds = Stream.of(
+                new Fault(Kind.OUT_OF_LABELS_FOR_LONG, 5, words, 115_200),
+                new Fault(Kind.UNPLUGGED, 253, words, 115_200),
+                new Fault(Kind.SWITCHED_OFF, 401, words, 115_200),
+                new Fault(Kind.GARBAGE, 1, words, 115_200),
+                new Fault(Kind.FLIPPED_BITS, 1, words, 115_200),
+                new Fault(Kind.LATE, 1, words, 115_200),
+                new Fault(Kind.UNPLUGGED, 101, deflated, 115_200),
+                new Fault(Kind.SWITCHED_OFF, 253, deflated, 115_200));
+        return Stream.concat(
+                kinds,
+                IntStream.rangeClosed(1, LABELS)
+                        .mapToObj(k -> new Fault(Kind.OUT_OF_LABELS_FOR_A_WHILE, k, digits, 115_200)));
     }
 
     private static Stream<Fault> faults(PrinterProfile profile, int baud) {
@@ -189,7 +202,7 @@ class LabelCampaignTest {
         switch (fault.kind()) {
             case OUT_OF_LABELS_FOR_A_WHILE -> {
                 printer.roll(fault.at() - 1);
-                after(Duration.ofMillis(700), printer::newRoll);
+                after(Duration.ofMillis(300), printer::newRoll);
             }
             case OUT_OF_LABELS_FOR_LONG -> printer.roll(fault.at() - 1);
             case UNPLUGGED, SWITCHED_OFF -> pty.unplugAfter(fault.at());
@@ -272,8 +285,8 @@ class LabelCampaignTest {
     @Test
     void the_line_is_used_while_sending() throws Exception {
         PrinterProfile profile = SampleProfiles.profile("rows-behind-escape");
-        Dots picture = noise(400, 80);
-        FakePrinter printer = new FakePrinter(profile).millisALabel(10).stock(400, 80);
+        Dots picture = noise(400, 40);
+        FakePrinter printer = new FakePrinter(profile).millisALabel(10).stock(400, 40);
         try (PtyPrinter pty = new PtyPrinter(folder, printer, 19_200)) {
             LabelRun run = LabelRun.whole(
                     "261204-FI03", "FIRM-12", List.of(new LabelCopies(LabelCopies.Kind.CASE, picture, false, 2)));

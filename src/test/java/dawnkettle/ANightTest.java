@@ -61,7 +61,7 @@ class ANightTest {
         assertThat(ShippedSchema.problems(text)).isEmpty();
         assertThat(plan.path("productionDate").asText()).isEqualTo("2026-12-04");
         assertThat(plan.path("mode").asText()).isEqualTo("full");
-        assertThat(plan.path("quality").path("decodeBudget").asLong()).isEqualTo(20_000);
+        assertThat(plan.path("quality").path("decodeBudget").asLong()).isEqualTo(100_000);
     }
 
     @Test
@@ -73,7 +73,7 @@ class ANightTest {
     void every_kind_of_sheet_lies_there_as_a_pdf_with_a_route_sheet_for_each_van() throws IOException {
         List<String> sheets = left.names("sheets", ".pdf");
         assertThat(sheets)
-                .contains("soak.pdf", "pick.pdf", "fallback.pdf")
+                .contains("soak.pdf", "pick.pdf", "fallback.pdf", "count.pdf", "free.pdf", "records.pdf")
                 .filteredOn(name -> name.startsWith("run"))
                 .hasSizeGreaterThanOrEqualTo(3);
         List<String> vans = new ArrayList<>();
@@ -86,6 +86,17 @@ class ANightTest {
             assertThat(Files.readString(folder.resolve("sheets").resolve(sheet), ISO_8859_1))
                     .as(sheet)
                     .startsWith("%PDF-");
+    }
+
+    @Test
+    void the_record_of_each_batch_is_kept_in_the_folder_of_its_day() throws IOException {
+        List<String> records = new ArrayList<>();
+        plan.path("batches")
+                .forEach(batch -> records.add("record-" + batch.path("id").asText() + "-"
+                        + batch.path("lot").asText() + "-r1.pdf"));
+        assertThat(left.names("records/2026-12-04", ".pdf"))
+                .containsExactlyInAnyOrderElementsOf(records)
+                .isNotEmpty();
     }
 
     @Test
@@ -137,8 +148,8 @@ class ANightTest {
             assertThat(mail.getSentDate()).isNotNull();
             assertThat(words(mail, "text/html")).as(mail.getSubject()).contains("<html");
         }
-        assertThat(words(mails.get(0), "text/plain")).contains("A kilogram cost 1.685 USD");
-        assertThat(words(mails.get(0), "text/html")).contains("1.685");
+        assertThat(words(mails.get(0), "text/plain")).contains("A kilogram cost 1.955 USD");
+        assertThat(words(mails.get(0), "text/html")).contains("1.955");
         assertThat(words(mails.get(2), "text/plain")).contains("All is well.").contains("Schools and colleges");
         assertThat(words(mails.get(2), "text/html")).contains("Schools and colleges");
     }

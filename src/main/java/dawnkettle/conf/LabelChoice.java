@@ -2,22 +2,16 @@ package dawnkettle.conf;
 
 import dawnkettle.line.LineSettings;
 import java.nio.file.Path;
-import java.util.List;
 
 /**
  * What the owner chose for case labels.
  *
  * @param folder where the label designs lie, and below it in {@code printers} the printer profiles
  * @param design label design of products that name none
- * @param typefaces TrueType files that stand in where our own lack a character, the first that has it
  * @param line the line to the label printer, with the name of its profile; its device is empty where labels only go to
  *     the out-tray
  */
-public record LabelChoice(Path folder, String design, List<Path> typefaces, LineSettings line) {
-    public LabelChoice {
-        typefaces = List.copyOf(typefaces);
-    }
-
+public record LabelChoice(Path folder, String design, LineSettings line) {
     /** Name of the printer profile. */
     public String profile() {
         return line.profile();

@@ -13,9 +13,9 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -87,18 +87,44 @@ final class ReadEdges {
 
     PaperSettings paper() {
         Section paper = file.needSection("paper");
-        Map<String, Integer> copies = new HashMap<>();
-        paper.findSection("copies").ifPresent(kinds -> {
-            for (String kind : KINDS) kinds.find(kind).ifPresent(count -> copies.put(kind, count.whole(0, 20)));
-            kinds.noMore();
-        });
         PaperSettings read = new PaperSettings(
                 paper.find("queue").flatMap(ReadEdges::queue),
-                copies,
+                byKind(paper, "queues", ReadEdges::queue),
+                byKind(paper, "copies", count -> Optional.of(count.whole(0, 20))),
+                byKind(paper, "sides", word -> Optional.of(word.oneOf(PaperSettings.Sides.class))),
                 Duration.ofMinutes(
                         paper.find("patience_minutes").map(m -> m.whole(1, 120)).orElse(10)));
         paper.noMore();
         return read;
+    }
+
+    /** A table of {@code [paper]} with a key for each kind of sheet. */
+    private static <T> Map<String, T> byKind(Section paper, String table, Function<Written, Optional<T>> read) {
+        Map<String, T> kinds = new HashMap<>();
+        paper.findSection(table).ifPresent(section -> {
+            for (String kind : KINDS) section.find(kind).flatMap(read).ifPresent(value -> kinds.put(kind, value));
+            section.noMore();
+        });
+        return kinds;
+    }
+
+    /** Typefaces beside our own, for sheets and labels. */
+    List<Path> typefaces() {
+        Optional<Section> typefaces = file.findSection("typefaces");
+        if (typefaces.isEmpty()) return List.of();
+        List<Path> files =
+                typefaces.get().findList("files").stream().map(this::typeface).toList();
+        typefaces.get().noMore();
+        return files;
+    }
+
+    private Path typeface(Written written) {
+        Path file = ReadNight.path(written, dir);
+        if (written.text().equals(Written.NOTHING) || Files.isReadable(file) && Files.isRegularFile(file)) return file;
+        return written.bad(
+                file,
+                "is no file that can be read",
+                "install the typeface, as with the package fonts-droid-fallback, or correct the path");
     }
 
     private static Optional<URI> queue(Written queue) {
@@ -128,7 +154,6 @@ final class ReadEdges {
         LabelChoice read = new LabelChoice(
                 labels.find("folder").map(path -> ReadNight.path(path, dir)).orElse(ReadNight.beside(dir, "labels")),
                 labels.need("design", "\"case-100x70\"").code(),
-                labels.findList("typefaces").stream().map(this::typeface).toList(),
                 new LineSettings(
                         labels.find("device").map(Written::words).orElse(""),
                         labels.find("baud")
@@ -144,14 +169,6 @@ final class ReadEdges {
                                 .orElse(600))));
         labels.noMore();
         return read;
-    }
-
-    private Path typeface(Written written) {
-        Path file = ReadNight.path(written, dir);
-        return Files.isReadable(file)
-                        && file.toString().toLowerCase(Locale.ROOT).endsWith(".ttf")
-                ? file
-                : written.bad(file, "is no TrueType file that can be read", "name a .ttf, counted from this folder");
     }
 
     private static Duration seconds(Section from, String key, int usual) {

@@ -1,7 +1,8 @@
 package dawnkettle.draw;
 
+import dawnkettle.cost.Bars;
+import dawnkettle.cost.Chart;
 import dawnkettle.mail.Bytes;
-import dawnkettle.mail.Chart;
 import dawnkettle.mail.Charts;
 import dawnkettle.mail.DayStrip;
 import dawnkettle.mail.Mail;
@@ -24,6 +25,11 @@ public final class ChartPictures implements Charts {
     @Override
     public Mail.Picture draw(DayStrip strip) {
         return new Mail.Picture(strip.name(), png(new StripDrawing(strip, letters).drawn()), strip.alternative());
+    }
+
+    @Override
+    public Mail.Picture draw(Bars bars) {
+        return new Mail.Picture(bars.name(), png(new BarsDrawing(bars, letters).drawn()), bars.alternative());
     }
 
     private static Bytes png(BufferedImage picture) {

@@ -1,14 +1,7 @@
 package dawnkettle.draw;
 
 import dawnkettle.label.Dots;
-import dawnkettle.trouble.BadFile;
-import dawnkettle.trouble.Place;
-import dawnkettle.trouble.Problem;
 import java.awt.geom.AffineTransform;
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,38 +28,20 @@ public final class LabelTypefaces {
     private final List<OutlineFace> regular = new ArrayList<>();
     private final List<OutlineFace> bold = new ArrayList<>();
 
-    /** @param more TrueType files that stand in where ours lack a character, in this order */
-    public LabelTypefaces(List<Path> more) throws IOException {
+    /** @param more stand in, in this order, where ours lack a character */
+    public LabelTypefaces(List<TypefaceFile> more) {
         regular.add(OutlineFace.ours("NotoSans-Regular.ttf"));
         bold.add(OutlineFace.ours("NotoSans-Bold.ttf"));
-        for (Path file : more) {
-            try (InputStream in = Files.newInputStream(file)) {
-                OutlineFace face = OutlineFace.read(file.getFileName().toString(), in);
-                regular.add(face);
-                bold.add(face);
-            }
-        }
-    }
-
-    /** Ours, and more that stand in for what ours lack. @throws BadFile where one of them cannot be read */
-    public static LabelTypefaces with(List<Path> more) {
-        try {
-            return new LabelTypefaces(more);
-        } catch (IOException e) {
-            throw new BadFile(List.of(new Problem(
-                    Place.of("shop.toml"),
-                    "typefaces: one cannot be read: \"" + e.getMessage() + "\"",
-                    "name TrueType files with outlines of their own")));
+        for (TypefaceFile file : more) {
+            OutlineFace face = new OutlineFace(file);
+            regular.add(face);
+            bold.add(face);
         }
     }
 
     /** Only the typefaces that come with the program. */
     public static LabelTypefaces ours() {
-        try {
-            return new LabelTypefaces(List.of());
-        } catch (IOException e) {
-            throw new IllegalStateException("our own typefaces do not open", e);
-        }
+        return new LabelTypefaces(List.of());
     }
 
     /** Why {@code text} cannot be set; empty where it can. */

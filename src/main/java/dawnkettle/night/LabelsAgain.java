@@ -46,6 +46,7 @@ public final class LabelsAgain {
      */
     public String print(Asked asked) {
         PlannedLabel label = label(asked);
+        refuseHeld(label);
         Optional<String> objection = new LabelGate(office).objection(label);
         if (objection.isPresent())
             throw ByHand.refused("--lot", "no label of \"" + label.lot() + "\" is printed", objection.get());
@@ -61,6 +62,17 @@ public final class LabelsAgain {
         print(copies, key, asked, label);
         return asked.numbers() + " of lot " + label.lot() + " " + label.product()
                 + (copies.first() == copies.last() ? " is" : " are") + " printed, marked as a copy";
+    }
+
+    private void refuseHeld(PlannedLabel label) {
+        office.plan(label.lot().productionDate())
+                .map(plan -> new Gate(office).held(plan).get(label.lot()))
+                .ifPresent(why -> {
+                    throw ByHand.refused(
+                            "--lot",
+                            "lot \"" + label.lot() + "\" is held: " + why,
+                            "a named person lets it go: record release " + label.lot() + " by NAME WHY");
+                });
     }
 
     private void print(LabelRun copies, String key, Asked asked, PlannedLabel label) {

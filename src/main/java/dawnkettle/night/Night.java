@@ -50,6 +50,7 @@ public final class Night {
         work.put(Step.DAWN_CHECK, new DawnCheck(office, planning, sheets));
         work.put(Step.SUMMARY, new SendSummary(office, letters, sheets));
         work.put(Step.COSTS, new ReportWeek(office));
+        work.put(Step.RECALL_DRILL, new RecallDrill(office, new Letters(office)));
     }
 
     /** Takes in orders, then runs every step that is due. A step that fails never stops the next. */
@@ -70,7 +71,7 @@ public final class Night {
         office.ledger().steps().due(FIRST_START, office.now(), office.now());
         Instant first = office.ledger().steps().find(FIRST_START).orElseThrow().dueAt();
         Timetable timetable = office.timetable();
-        return slot -> slot.step() == Step.COSTS
+        return slot -> slot.step() == Step.COSTS || slot.step() == Step.RECALL_DRILL
                 ? !slot.due().isBefore(first)
                 : !timetable.close(slot.businessDate()).isBefore(first);
     }

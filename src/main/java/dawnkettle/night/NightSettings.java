@@ -1,5 +1,7 @@
 package dawnkettle.night;
 
+import dawnkettle.cost.Buying;
+import dawnkettle.stock.RecordRules;
 import java.nio.file.Path;
 import java.time.DayOfWeek;
 import java.time.LocalTime;
@@ -13,14 +15,21 @@ import java.util.Set;
  * @param places folders and files
  * @param search how much a plan may cost
  * @param letters who gets which mail, and what goes along
+ * @param records which records are required, and when a recall is practised
+ * @param buying how much to order at once
  */
-public record NightSettings(Times times, Places places, Search search, Mailing letters) {
+public record NightSettings(
+        Times times, Places places, Search search, Mailing letters, Records records, Buying buying) {
+
+    public NightSettings(Times times, Places places, Search search, Mailing letters) {
+        this(times, places, search, letters, Records.USUAL, Buying.USUAL);
+    }
 
     /** The same night with all that changes from day to day in {@code folder}. */
     public NightSettings inFolder(Path folder) {
         Places inside =
                 new Places(folder.resolve("ledger.db"), folder, folder.resolve("drop"), folder.resolve("backups"));
-        return new NightSettings(times, inside, search, letters);
+        return new NightSettings(times, inside, search, letters, records, buying);
     }
 
     /**
@@ -83,4 +92,13 @@ public record NightSettings(Times times, Places places, Search search, Mailing l
      * @param seed of the search
      */
     public record Search(long decodes, long guardMillis, long seed) {}
+
+    /**
+     * @param rules which records are required of a batch
+     * @param drillDay day of the month from which on, on the first work day, a recall is practised
+     * @param drillAt local time of it
+     */
+    public record Records(RecordRules rules, int drillDay, LocalTime drillAt) {
+        public static final Records USUAL = new Records(RecordRules.NONE, 1, LocalTime.of(10, 0));
+    }
 }

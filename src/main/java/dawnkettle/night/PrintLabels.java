@@ -71,9 +71,10 @@ final class PrintLabels {
                 .start();
     }
 
-    /** Prints what is wanted by now. */
+    /** Prints what is wanted by now; a held lot gets no label. */
     void run(DayPlan plan) {
         for (PlannedLabel label : plan.labels()) if (gate.isVoid(label.lot())) slips.destroy(label);
+        Map<LotCode, String> held = null;
         for (Due due : open(plan)) {
             if (due.at().isAfter(office.now())) return;
             Optional<String> doubt = office.edges().senses().time().doubt(office.now());
@@ -81,8 +82,35 @@ final class PrintLabels {
                 office.tell("no dated label is printed: " + doubt.get());
                 return;
             }
-            if (!isResting(due.label()) && isFree(due.label())) print(plan, due.label());
+            if (held == null) held = new Gate(office).held(plan);
+            LotCode lot = due.label().lot();
+            boolean isResting = isResting(due.label());
+            if (held.containsKey(lot)) {
+                if (!isResting) refuse(plan, due.label(), held.get(lot));
+            } else if ((!isResting || wasHeld(due.label())) && isFree(due.label())) print(plan, due.label());
         }
+    }
+
+    /** What was released is printed at once. */
+    private boolean wasHeld(PlannedLabel label) {
+        return office.ledger()
+                .effects()
+                .find(BrokenRuns.key(label))
+                .filter(effect -> effect.note().startsWith(held(label)))
+                .isPresent();
+    }
+
+    private static String held(PlannedLabel label) {
+        return "lot " + label.lot() + " is held: ";
+    }
+
+    private void refuse(DayPlan plan, PlannedLabel label, String why) {
+        String key = BrokenRuns.key(label);
+        office.ledger().effects().intend(key, Effect.Kind.LABEL, plan.heading().productionDate(), office.now());
+        if (!office.ledger().effects().sending(key, office.now())) return;
+        String said = held(label) + why;
+        office.ledger().effects().failed(key, office.now(), said);
+        office.tell("no label of " + said);
     }
 
     /** What stands against it is told once, not at each look. */

@@ -30,6 +30,11 @@ record Remedy(String safe, String todo, String byHand) {
                         "The plan is made and kept; every sheet lies as a file in the tray folder.",
                         "Look at the printer: power, paper, jam, queue.",
                         "Print the files of the tray folder on any printer.");
+            case RECALL_DRILL ->
+                new Remedy(
+                        "Every lot can be traced as ever.",
+                        "Look at the mail account; the drill is tried again.",
+                        "Practise it by hand: trace LOT.");
             case BACKUP ->
                 new Remedy(
                         "The ledger itself is at work.",

@@ -16,7 +16,8 @@ public enum Step {
     DAWN_CHECK(Duration.ofHours(6)),
     LABELS(Duration.ofHours(22)),
     SUMMARY(Duration.ofHours(12)),
-    COSTS(Duration.ofHours(60));
+    COSTS(Duration.ofHours(60)),
+    RECALL_DRILL(Duration.ofHours(60));
 
     private final Duration useful;
 

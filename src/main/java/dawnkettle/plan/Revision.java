@@ -52,7 +52,12 @@ final class Revision {
         return new Evening(
                 new ClosedBook(clock.day(), evening.book().closedAt(), lines),
                 evening.outlook(),
-                new Evening.Larder(before.stock(), evening.larder().beans()),
+                new Evening.Larder(
+                        before.stock().stream()
+                                .filter(lot -> !evening.larder().held().contains(lot.lot()))
+                                .toList(),
+                        evening.larder().beans(),
+                        evening.larder().held()),
                 evening.soakRoom(),
                 evening.committed(),
                 evening.now(),
@@ -130,7 +135,10 @@ final class Revision {
             if (one.fromStock()) continue;
             Brew brew = brewOf(one);
             if (brew == null) continue;
-            wants.lines.stream().filter(line -> line.isFor(one)).forEach(line -> give(line, brew, one.packs()));
+            boolean isHeld = evening.larder().held().contains(one.lot());
+            wants.lines.stream()
+                    .filter(line -> line.isFor(one) && (!isHeld || isGone(line)))
+                    .forEach(line -> give(line, brew, one.packs()));
         }
     }
 
@@ -162,7 +170,7 @@ final class Revision {
     private void reuse(Wants wants) {
         Map<String, List<Brew>> byRecipe = new HashMap<>();
         for (Brew brew : kept.values()) {
-            if (!isOpen(brew) || !isWanted(wants, brew.recipe)) continue;
+            if (isHeld(brew) || !isOpen(brew) || !isWanted(wants, brew.recipe)) continue;
             for (Product product : List.copyOf(brew.packs.keySet())) brew.empty(product, free(brew, product, wants));
             byRecipe.computeIfAbsent(brew.recipe.code(), code -> new ArrayList<>())
                     .add(brew);
@@ -178,6 +186,14 @@ final class Revision {
                         .filter(product -> Wants.coolsTooSlowly(shop, product).isEmpty())
                         .toList()));
         for (OpenLine line : wants.lines) if (line.line.isEmpty()) leaveFree(line, wants);
+    }
+
+    private boolean isHeld(Brew brew) {
+        return evening.larder().held().contains(before.batch(brew.name).lot());
+    }
+
+    private boolean isGone(OpenLine line) {
+        return line.line.filter(book -> isGone(evening, book)).isPresent();
     }
 
     /** The minute at which a kept batch is packed and cold by the sheet on the wall. */

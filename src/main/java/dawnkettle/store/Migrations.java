@@ -16,6 +16,7 @@ final class Migrations {
             "004-records.sql",
             "005-more-records.sql",
             "006-alarms.sql",
+            "007-keeping.sql",
             "008-labels.sql");
 
     /** "Dwnk" in ASCII: says that a SQLite file is a ledger of ours. */

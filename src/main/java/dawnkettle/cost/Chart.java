@@ -1,11 +1,12 @@
-package dawnkettle.mail;
+package dawnkettle.cost;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
- * Figures by week, to be drawn as lines over one scale.
+ * Figures by week, to be drawn as lines over one scale: from zero, or close up where all lies within a quarter.
  *
  * @param name of the picture, as a file name without its ending
  * @param unit of the scale, as "USD per kg"
@@ -23,6 +24,18 @@ public record Chart(
         for (Line line : lines)
             if (line.values().size() != weeks.size())
                 throw new IllegalArgumentException("line \"" + line.name() + "\" needs a value for each week");
+    }
+
+    public BigDecimal least() {
+        return values().min(BigDecimal::compareTo).orElseThrow();
+    }
+
+    public BigDecimal most() {
+        return values().max(BigDecimal::compareTo).orElseThrow();
+    }
+
+    private Stream<BigDecimal> values() {
+        return lines.stream().flatMap(line -> line.values().stream());
     }
 
     /** A named line, a value for each week. */

@@ -188,7 +188,7 @@ public record PrinterProfile(String name, Head head, Coding coding, Sending send
         need(lacking, "keep.answer", keeping.listing().answer(), "name");
         if (keeping.listing().question().isEmpty())
             lacking.add("keep.question is \"\", so that no kept picture could be relied on");
-        if (keeps()) lacking.add("send.again and keep are both there; leave one out and");
+        if (keeps()) lacking.add("send.again and keep are both there, and a picture can be kept by one only");
         return lacking;
     }
 

@@ -31,11 +31,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Everything that can go wrong on a line, at two speeds, and a person who puts it right after a while: labels that came out
- * are those of the journal, and none comes twice. {@code -Dcampaign=long} tries every fault with every profile (some
+ * are those of the journal, and none comes twice. {@code -Dcampaign=long} tries every fault with every profile, a profile's name those with that one (some
  * minutes); the usual form is a sample of it.
  */
 class LabelCampaignTest {
-    private static final boolean IS_LONG = "long".equals(System.getProperty("campaign"));
+    private static final String CAMPAIGN = System.getProperty("campaign", "");
+    private static final boolean IS_LONG = "long".equals(CAMPAIGN);
     private static final int LABELS = 8;
     private static final int GROUP = 3;
     private static final Duration PATIENCE = Duration.ofMillis(1_200);
@@ -91,8 +92,9 @@ class LabelCampaignTest {
     }
 
     static Stream<Fault> faults() {
-        return IS_LONG
+        return !CAMPAIGN.isEmpty()
                 ? SampleProfiles.all().stream()
+                        .filter(profile -> IS_LONG || profile.name().equals(CAMPAIGN))
                         .flatMap(profile -> Stream.of(9_600, 115_200).flatMap(baud -> faults(profile, baud)))
                 : sample();
     }

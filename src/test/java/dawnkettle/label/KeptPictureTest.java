@@ -151,7 +151,7 @@ class KeptPictureTest {
                 .contains("keep.question is \"\", so that no kept picture could be relied on");
         assertThat(problem(DEFLATED, "recall = \"^FO0,{y}^XGR:{name}.GRF", "recall = \"^FO0,{y}^XGR:A.GRF"))
                 .contains("keep.recall \"^FO0,{y}^XGR:A.GRF,1,1^FS\" has no {name}");
-        assertThat(problem(DEFLATED, "tail = 0x03", "tail = 300")).contains("tail \"300\" is not a whole number");
+        assertThat(problem(DEFLATED, "tail = 0x03  ", "tail = 300  ")).contains("tail \"300\" is not a whole number");
         assertThat(problem(DEFLATED, "cut = \"\"", "again = \"^PQ{copies}\"\ncut = \"\""))
                 .contains("send.again and keep are both there, and a picture can be kept by one only");
     }

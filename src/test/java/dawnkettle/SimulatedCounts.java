@@ -41,15 +41,15 @@ final class SimulatedCounts {
         promised.addAll(more);
     }
 
-    /** Bought lots, in the evening when nothing is in use, at most one of four; a little less is found, or a little more. */
-    void bought(LocalDate date, Instant at, BiConsumer<Fact, Instant> told) {
+    /** Bought lots, once the day is made and before the next is planned, about one of four; a little less is found, or more. */
+    void bought(LocalDate productionDate, Instant at, BiConsumer<Fact, Instant> told) {
         if (day++ % DAYS_BETWEEN != DAYS_BETWEEN / 2) return;
         for (MaterialBook.Holding lot :
-                ledger.stock().materials(shop, shop.calendar().next(date), at).holdings()) {
+                ledger.stock().materials(shop, productionDate, at).holdings()) {
             if (lot.left() < 1_000 || chance.nextInt(4) > 0) continue;
             long change = chance.nextInt(5) == 0 ? 0 : chance.nextInt(500) - 400;
             Quantity left = new Quantity(lot.left() + change, lot.unit());
-            told.accept(new Fact.CountedMaterial(lot.material(), lot.lot(), left, "evening count"), at);
+            told.accept(new Fact.CountedMaterial(lot.material(), lot.lot(), left, "counted at noon"), at);
             if (change != 0) ofBought.merge(lot.lot(), change, Long::sum);
         }
     }

@@ -105,6 +105,7 @@ final class SimulatedYear implements AutoCloseable {
             clock.moveTo(at(before, 11, 0));
             LocalDate making = day;
             ledger.inTransaction(() -> buy(before));
+            counts.bought(making, at(before, 12, 30), this::tell);
             clock.moveTo(before.atTime(CLOSE).atZone(shop.house().zone()).toInstant());
             new CloseBook(office).run(day);
             new PlanTomorrow(office).run(day);
@@ -198,7 +199,6 @@ final class SimulatedYear implements AutoCloseable {
         for (Allocation one : plan.allocation()) if (chance.nextInt(150) == 0) giveBack(day, one);
         counts.promised(plan.allocation());
         for (StockLot lot : ledger.stock().finished(shop, shop.calendar().next(day))) stock(day, lot);
-        counts.bought(day, at(day, 21, 0), this::tell);
         if (chance.nextInt(4) == 0)
             tell(new Fact.SoakSeen(day, plan.soaks().get(0).tub(), true), at(day, 1, 30));
     }

@@ -47,8 +47,12 @@ public sealed interface Fact {
             this.facts = List.of(facts);
         }
 
+        boolean isOf(Class<?> fact) {
+            return facts.contains(fact);
+        }
+
         private static Kind of(Fact fact) {
-            for (Kind kind : values()) if (kind.facts.contains(fact.getClass())) return kind;
+            for (Kind kind : values()) if (kind.isOf(fact.getClass())) return kind;
             throw new IllegalStateException(fact.getClass() + " is of no kind");
         }
     }

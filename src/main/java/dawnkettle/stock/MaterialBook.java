@@ -102,6 +102,11 @@ public final class MaterialBook {
         }));
     }
 
+    /** Whether nothing may be taken of a lot, as it was last said. */
+    public boolean isHeld(String lot) {
+        return held.contains(lot);
+    }
+
     public void counted(Instant at, String lot, long left, String why) {
         changes.add(new Change(at, () -> {
             Holding known = lots.get(lot);

@@ -82,7 +82,7 @@ public final class CostReport {
         return List.of(
                 new Wall("", lead(sections, trade)),
                 new Wall("What to do", trade.advice()),
-                new Wall("What moved it", moved));
+                new Wall("What moved it, " + book.shop().house().currency().getCurrencyCode(), moved));
     }
 
     /** Lines under a heading. */

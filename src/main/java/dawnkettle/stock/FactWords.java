@@ -113,7 +113,7 @@ final class FactWords {
             complain(
                     place,
                     said + " is in " + currency,
-                    "this shop counts in " + ours + ": write what " + whatCost + " in " + ours);
+                    "this shop counts in " + ours + ": write what it cost in " + ours);
         else if (amount.signum() < 0)
             complain(place, said + " is below zero", "write what " + whatCost + ", 0 or more");
         else if (amount.stripTrailingZeros().scale() > ours.getDefaultFractionDigits())

@@ -126,7 +126,7 @@ class KeepingWordsTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
-            price FIRM-400 3.10EUR from 2027-01-04 | record word:3: price "3.10EUR" is in EUR; this shop counts in USD: write what a pack costs in USD
+            price FIRM-400 3.10EUR from 2027-01-04 | record word:3: price "3.10EUR" is in EUR; this shop counts in USD: write what it cost in USD
             price FIRM-400 -3 from 2027-01-04      | record word:3: price "-3" is below zero; write what a pack costs, 0 or more
             price FIRM-400 0 from 2027-01-04       | record word:3: price "0" is nothing; write what a pack costs
             price FIRM-400 3.10 on 2027-01-04      | record word:4: "on" is not the word from; write from which day: from 2026-12-04

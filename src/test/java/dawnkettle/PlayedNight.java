@@ -113,6 +113,10 @@ final class PlayedNight implements AutoCloseable {
         return ledger;
     }
 
+    Office office() {
+        return office;
+    }
+
     Configuration conf() {
         return conf;
     }

@@ -51,10 +51,11 @@ final class SimulatedYear implements AutoCloseable {
     final List<DayPlan> plans = new ArrayList<>();
     /** What was received of each bought lot, in the smallest of its unit. */
     final Map<String, Long> received = new TreeMap<>();
-    /** What counts changed, by bought lot. */
+    /** What was spilt, by bought lot. */
     final Map<String, Long> lostOfLot = new TreeMap<>();
 
     final List<LotCode> lostBatches = new ArrayList<>();
+    final SimulatedCounts counts;
     private final MovedClock clock;
     private final Random chance;
     private final Ledger ledger;
@@ -71,6 +72,7 @@ final class SimulatedYear implements AutoCloseable {
         file = Files.createDirectories(shopFolder.out()).resolve("ledger.db");
         ledger = Ledger.open(file);
         office = office(ledger);
+        counts = new SimulatedCounts(shop, ledger, seed);
     }
 
     /** An office on a ledger at the year's time. */
@@ -103,6 +105,7 @@ final class SimulatedYear implements AutoCloseable {
             clock.moveTo(at(before, 11, 0));
             LocalDate making = day;
             ledger.inTransaction(() -> buy(before));
+            counts.bought(making, at(before, 12, 30), this::tell);
             clock.moveTo(before.atTime(CLOSE).atZone(shop.house().zone()).toInstant());
             new CloseBook(office).run(day);
             new PlanTomorrow(office).run(day);
@@ -194,6 +197,7 @@ final class SimulatedYear implements AutoCloseable {
     private void record(LocalDate day, DayPlan plan) {
         for (PlannedBatch batch : plan.batches()) batch(day, batch);
         for (Allocation one : plan.allocation()) if (chance.nextInt(150) == 0) giveBack(day, one);
+        counts.promised(plan.allocation());
         for (StockLot lot : ledger.stock().finished(shop, shop.calendar().next(day))) stock(day, lot);
         if (chance.nextInt(4) == 0)
             tell(new Fact.SoakSeen(day, plan.soaks().get(0).tub(), true), at(day, 1, 30));
@@ -254,6 +258,7 @@ final class SimulatedYear implements AutoCloseable {
             tell(new Fact.Sold(lot.lot(), lot.product(), 1 + chance.nextInt(packs / 2)), at(day, 19, 0));
         } else if (chance.nextInt(25) == 0)
             tell(new Fact.LostPacks(lot.lot(), lot.product(), 1, "torn"), at(day, 19, 10));
+        else if (chance.nextInt(12) == 0) counts.packs(day, lot, at(day, 21, 0), this::tell);
     }
 
     @Override

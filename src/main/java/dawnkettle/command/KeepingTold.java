@@ -38,6 +38,20 @@ final class KeepingTold {
                     + " release " + f.lot() + " by NAME WHY";
         if (fact instanceof Fact.Released f)
             return "lot " + f.lot() + " is released by " + f.by() + " (" + f.why() + ")";
+        if (fact instanceof Fact.HeldBought f)
+            return f.material() + " of lot " + f.lot() + " is held (" + f.why()
+                    + "); none of it is planned into a tub or"
+                    + " a batch any more, and nothing made with it leaves until somebody writes: record release "
+                    + f.lot() + " by NAME WHY";
+        if (fact instanceof Fact.ReleasedBought f)
+            return f.material() + " of lot " + f.lot() + " is released by " + f.by() + " (" + f.why()
+                    + "), and what was held on its account with it";
+        if (fact instanceof Fact.Priced f)
+            return "a pack of " + f.product() + " costs " + f.price() + " from " + f.from() + " on list "
+                    + f.priceList();
+        if (fact instanceof Fact.Worked f)
+            return "all hands together worked " + f.hours().toHours() + " h "
+                    + f.hours().toMinutesPart() + " min on " + f.productionDate();
         Fact.Cancelled f = (Fact.Cancelled) fact;
         return "record " + f.number() + " counts no more (" + f.why() + ")";
     }

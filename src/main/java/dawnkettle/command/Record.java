@@ -4,7 +4,9 @@ import dawnkettle.conf.Configuration;
 import dawnkettle.night.FindLots;
 import dawnkettle.night.Gate;
 import dawnkettle.night.Office;
+import dawnkettle.night.Tracing;
 import dawnkettle.stock.Desk;
+import dawnkettle.stock.Fact;
 import dawnkettle.stock.ReadFact;
 import dawnkettle.stock.Recorded;
 import dawnkettle.store.Ledger;
@@ -41,7 +43,11 @@ import picocli.CommandLine.Parameters;
             "  destroyed LOT PRODUCT PACKS WHY     those that came back first",
             "  containers CUSTOMER PRODUCT out|back|count COUNT [WHY]",
             "  loaded ROUTE [DAY]                  a van, with what was planned for it",
-            "  hold LOT WHY · release LOT by NAME WHY    nothing of it leaves until a person lets it go",
+            "  short CUSTOMER PRODUCT COUNT [of LOT] WHY       goods that never got there, for a credit",
+            "  hold LOT WHY · release LOT by NAME WHY    nothing of it leaves until a person lets it go; a supplier's lot",
+            "                                      holds all that was made with it",
+            "  price PRODUCT AMOUNT from DATE [LIST]   what a pack costs from a day on",
+            "  hours DAY HOURS                     of all hands together, as 41.5; else the scheduled ones are paid",
             "  cancel NUMBER WHY                   an earlier record was wrong and counts no more",
             "Nothing is changed: the last yield, temperature or count of a lot counts. What was sold or lost adds up, and",
             "a count puts it right. A cook or a cooling out of the recipe's limits holds the lot at once."
@@ -87,6 +93,13 @@ final class Record implements Callable<Integer> {
                 .holdIfOut(recorded)
                 .map(held -> "\n" + told.of(held))
                 .orElse("");
-        return told.of(recorded) + hold + "\n" + number;
+        return told.of(recorded) + hold + heldWith(office, recorded) + "\n" + number;
+    }
+
+    /** Which batches a held lot of a supplier's holds, and how much of them is still here. */
+    private static String heldWith(Office office, Recorded recorded) {
+        if (!(recorded.fact() instanceof Fact.HeldBought held)) return "";
+        List<String> lines = new Tracing(office).heldWith(held.lot());
+        return lines.isEmpty() ? "\nNothing was made with it." : "\nMade with it:\n  " + String.join("\n  ", lines);
     }
 }

@@ -64,6 +64,8 @@ final class RecordTold {
         if (fact instanceof Fact.Sold f)
             return f.packs() + " packs " + f.product() + " of lot " + f.lot() + " were sold";
         if (!(fact instanceof Fact.Returned f)) return KeepingTold.of(fact);
+        if (f.what() == Fact.Returned.What.SHORT)
+            return f.count() + " packs " + f.product() + " did not get to " + f.customer() + " (" + f.why() + ")";
         return f.customer() + " gave back " + f.count() + " " + f.product()
                 + (f.what() == Fact.Returned.What.CONTAINERS ? " containers" : " (" + f.why() + "), never sold again");
     }

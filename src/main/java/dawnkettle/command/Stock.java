@@ -67,7 +67,8 @@ final class Stock implements Callable<Integer> {
                         + RecordTold.text(new Quantity(lot.left(), lot.unit())) + "  came in " + lot.receivedOn()
                         + lot.bestBefore()
                                 .map(day -> "  to be used until " + day)
-                                .orElse("")));
+                                .orElse("")
+                        + (book.materials().isHeld(lot.lot()) ? "  HELD" : "")));
         out.println("Packs in the cold room that are promised to nobody");
         book.packs()
                 .forEach(lot -> out.println("  " + lot.product() + "  " + lot.lot() + "  " + lot.packs()

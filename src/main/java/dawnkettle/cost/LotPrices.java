@@ -61,7 +61,8 @@ public final class LotPrices {
                 day.made().stream().map(made -> priced(made, each)).toList(),
                 day.beans(),
                 day.water(),
-                day.routes());
+                day.routes(),
+                day.clocked());
     }
 
     private void bringIn(LocalDate date) {

@@ -6,7 +6,9 @@ import dawnkettle.plan.PlannedBatch;
 import dawnkettle.plan.PlannedSoak;
 import dawnkettle.shop.Shop;
 import java.math.BigDecimal;
+import java.time.Duration;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,10 +22,35 @@ import java.util.stream.Stream;
  * @param beans what the beans of the day cost
  * @param water for soaking and grinding
  * @param routes vans that went out
+ * @param clocked whether the hours are those that were written down as worked, not the scheduled ones
  */
-public record MadeDay(LocalDate date, List<Made> made, UnitPrice beans, Mass water, int routes) {
+public record MadeDay(LocalDate date, List<Made> made, UnitPrice beans, Mass water, int routes, boolean clocked) {
     public MadeDay {
         made = List.copyOf(made);
+    }
+
+    /** Of which nobody wrote down the hours that were worked. */
+    public MadeDay(LocalDate date, List<Made> made, UnitPrice beans, Mass water, int routes) {
+        this(date, made, beans, water, routes, false);
+    }
+
+    /** The day with so much work by the clock: products share it in proportion to their scheduled work, to the second. */
+    public MadeDay worked(Duration hours) {
+        if (made.isEmpty()) return this;
+        List<Long> parts = Split.of(
+                hours.toSeconds(),
+                made.stream().map(one -> BigDecimal.valueOf(one.handSeconds())).toList());
+        List<Made> clocked = new ArrayList<>();
+        for (Made one : made)
+            clocked.add(new Made(
+                    one.product(),
+                    one.packs(),
+                    one.mass(),
+                    one.beans(),
+                    parts.get(clocked.size()),
+                    one.used(),
+                    one.bill()));
+        return new MadeDay(date, clocked, beans, water, routes, true);
     }
 
     /**

@@ -7,7 +7,9 @@ import dawnkettle.shop.Product;
 import dawnkettle.shop.Shop;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** What a pack costs a customer on a day: by the latest price of the customer's list, else the everyday price. */
@@ -43,12 +45,31 @@ public final class PriceBook {
                 .orElse(product.price());
     }
 
-    private java.util.Optional<ListPrice> find(String list, Product product, LocalDate day) {
+    private Optional<ListPrice> find(String list, Product product, LocalDate day) {
         return prices.stream()
                 .filter(price -> price.priceList().equals(list)
                         && price.product().equals(product.code())
                         && !price.from().isAfter(day))
                 .reduce((one, other) -> other.from().isBefore(one.from()) ? one : other);
+    }
+
+    /** Of each list and product the price of a day, and those that follow it; the everyday price of products without a date. */
+    public List<ListPrice> standing(LocalDate day) {
+        List<ListPrice> standing = new ArrayList<>();
+        for (String list : lists())
+            for (Product product : shop.products()) {
+                Optional<ListPrice> now = find(list, product, day);
+                if (now.isEmpty() && list.equals(EVERYDAY))
+                    standing.add(new ListPrice(list, product.code(), product.price(), LocalDate.EPOCH));
+                now.ifPresent(standing::add);
+                prices.stream()
+                        .filter(price -> price.priceList().equals(list)
+                                && price.product().equals(product.code())
+                                && price.from().isAfter(day))
+                        .sorted(Comparator.comparing(ListPrice::from))
+                        .forEach(standing::add);
+            }
+        return standing;
     }
 
     /** Whether a list has a price of its own for a product. */

@@ -106,7 +106,8 @@ public final class PurchaseAdvice {
     /** Every material that was ever booked in, the most urgent first; of the others nobody knows. */
     public List<Line> lines() {
         Map<String, Long> left = new HashMap<>();
-        for (Holding lot : book.holdings()) left.merge(lot.material(), Math.max(0, lot.left()), Long::sum);
+        for (Holding lot : book.holdings())
+            left.merge(lot.material(), book.isHeld(lot.lot()) ? 0 : Math.max(0, lot.left()), Long::sum);
         Map<String, Use> uses = uses();
         List<Line> lines = new ArrayList<>();
         for (Material material : shop.materials())

@@ -9,8 +9,14 @@ import java.time.LocalDate;
  * @param lot its code
  * @param packs below zero for what was given back
  * @param each price of a pack on that day
+ * @param why what a credit is for; empty for a delivery
  */
-public record Sale(LocalDate date, String customer, String product, String lot, long packs, Money each) {
+public record Sale(LocalDate date, String customer, String product, String lot, long packs, Money each, String why) {
+    /** A delivery. */
+    public Sale(LocalDate date, String customer, String product, String lot, long packs, Money each) {
+        this(date, customer, product, lot, packs, each, "");
+    }
+
     public Money amount() {
         return each.times(packs);
     }
@@ -19,10 +25,14 @@ public record Sale(LocalDate date, String customer, String product, String lot, 
         return packs < 0;
     }
 
-    /** Returnable containers that a customer has had and given back since a day. */
-    public record Containers(String customer, String product, long out, long back, Money deposit) {
+    /**
+     * Returnable containers that a customer has had and given back.
+     *
+     * @param difference what counts there changed, below zero where fewer were found
+     */
+    public record Containers(String customer, String product, long out, long back, long difference, Money deposit) {
         public long kept() {
-            return out - back;
+            return out - back + difference;
         }
     }
 }

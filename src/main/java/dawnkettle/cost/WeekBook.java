@@ -24,11 +24,11 @@ public record WeekBook(
      * What was sold.
      *
      * @param sales of the last week, credits among them
-     * @param containers since {@code since}
+     * @param containers as they stood at the end of {@code until}
      * @param days of the last week, as they were made
      */
     public record Trade(
-            List<Sale> sales, List<Sale.Containers> containers, LocalDate since, List<MadeDay> days, PriceBook prices) {
+            List<Sale> sales, List<Sale.Containers> containers, LocalDate until, List<MadeDay> days, PriceBook prices) {
         public Trade {
             sales = List.copyOf(sales);
             containers = List.copyOf(containers);
@@ -38,8 +38,8 @@ public record WeekBook(
 
     /** Weeks of which nothing else is known. */
     public static WeekBook of(List<WeekCosts> weeks, Shop shop) {
-        LocalDate since = weeks.get(0).monday();
-        Trade nothing = new Trade(List.of(), List.of(), since, List.of(), new PriceBook(shop, List.of()));
+        LocalDate until = weeks.get(weeks.size() - 1).monday().plusDays(6);
+        Trade nothing = new Trade(List.of(), List.of(), until, List.of(), new PriceBook(shop, List.of()));
         return new WeekBook(weeks, Optional.empty(), List.of(), nothing, shop);
     }
 
@@ -49,6 +49,11 @@ public record WeekBook(
 
     public Optional<WeekCosts> before() {
         return weeks.size() > 1 ? Optional.of(weeks.get(weeks.size() - 2)) : Optional.empty();
+    }
+
+    /** Days of the last week whose hours were written down. */
+    public int clockedDays() {
+        return (int) trade.days().stream().filter(MadeDay::clocked).count();
     }
 
     public Carriers carriers() {

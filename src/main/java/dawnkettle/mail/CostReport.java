@@ -28,7 +28,7 @@ public final class CostReport {
     public static Mail of(WeekBook book, Charts charts) {
         WeekCosts week = book.now();
         String id = Mail.idOf(week.monday(), "costs", 1);
-        CostSections sections = new CostSections(book.weeks(), book.shop());
+        CostSections sections = new CostSections(book);
         CostTrade trade = new CostTrade(book);
         Picture history = charts.draw(CostCharts.beansAndCost(book.weeks(), book.shop()));
         Optional<Picture> margins = CostCharts.margins(book).map(charts::draw);
@@ -75,14 +75,14 @@ public final class CostReport {
 
     /** The page for the wall says the same as the mail, shorter: its lines by heading. */
     public static List<Wall> wall(WeekBook book) {
-        CostSections sections = new CostSections(book.weeks(), book.shop());
+        CostSections sections = new CostSections(book);
         CostTrade trade = new CostTrade(book);
         List<String> moved = new ArrayList<>(sections.movedSentences());
         moved.addAll(new CostTrends(book).sentences());
         return List.of(
                 new Wall("", lead(sections, trade)),
                 new Wall("What to do", trade.advice()),
-                new Wall("What moved it", moved));
+                new Wall("What moved it, " + book.shop().house().currency().getCurrencyCode(), moved));
     }
 
     /** Lines under a heading. */
@@ -108,6 +108,7 @@ public final class CostReport {
         tables.add(csv("costs-" + week + ".csv", CostTable.of(book.weeks(), book.shop())));
         if (!book.trade().sales().isEmpty())
             tables.add(csv("deliveries-" + week + ".csv", TradeTables.deliveries(book)));
+        if (!book.trade().sales().isEmpty()) tables.add(csv("prices-" + week + ".csv", TradeTables.prices(book)));
         if (!book.trade().containers().isEmpty())
             tables.add(csv("containers-" + week + ".csv", TradeTables.containers(book)));
         return tables;

@@ -2,6 +2,7 @@ package dawnkettle.mail;
 
 import dawnkettle.cost.CostPart;
 import dawnkettle.cost.ProductCost;
+import dawnkettle.cost.WeekBook;
 import dawnkettle.cost.WeekCosts;
 import dawnkettle.mail.Letter.Bullets;
 import dawnkettle.mail.Letter.Column;
@@ -27,12 +28,14 @@ final class CostSections {
     private final Optional<WeekCosts> before;
     private final Shop shop;
     private final String currency;
+    private final int clocked;
 
-    CostSections(List<WeekCosts> weeks, Shop shop) {
-        this.weeks = weeks;
+    CostSections(WeekBook book) {
+        this.weeks = book.weeks();
+        this.clocked = book.clockedDays();
         this.now = weeks.get(weeks.size() - 1);
         this.before = weeks.size() > 1 ? Optional.of(weeks.get(weeks.size() - 2)) : Optional.empty();
-        this.shop = shop;
+        this.shop = book.shop();
         this.currency = shop.house().currency().getCurrencyCode();
     }
 
@@ -202,12 +205,20 @@ final class CostSections {
                                         + percent() + " % efficiency x "
                                         + Figures.money(shop.costs().energyPerKilowattHour())
                                         + " " + currency + ".",
-                                "Work: scheduled minutes at "
-                                        + Figures.money(shop.costs().hourlyWage())
-                                        + " an hour; breaks and waiting are not in it.",
+                                work(),
                                 "Water: soaking and grinding; washing up is not in it.",
                                 packaging)
                         .toList()));
+    }
+
+    private String work() {
+        String wage = Figures.money(shop.costs().hourlyWage()) + " an hour";
+        if (clocked == 0)
+            return "Work: scheduled minutes at " + wage
+                    + "; breaks and waiting are not in it. Write down what was really"
+                    + " worked with `record hours DAY HOURS`, and it counts instead.";
+        return "Work: the hours that were written down on " + clocked + " of "
+                + Figures.count(now.days(), "day", "days") + ", on the others the scheduled minutes, at " + wage + ".";
     }
 
     private String percent() {

@@ -102,8 +102,11 @@ final class CostWords {
                 "a kg of beans gave " + today.yield() + " kg, after " + then.yield() + ", counted product by product.";
             case WAGE -> "an hour of work cost another sum.";
             case WORK_USE ->
-                "the work took " + minutes(today) + " minutes for 100 kg, after " + minutes(then)
-                        + ", counted product by product.";
+                minutes(today).equals(minutes(then))
+                        ? "the work of some products took another time, though all together took " + minutes(today)
+                                + " minutes for 100 kg as before."
+                        : "the work took " + minutes(today) + " minutes for 100 kg, after " + minutes(then)
+                                + ", counted product by product.";
             case MATERIALS ->
                 "coagulant, oil, flavour and packaging came to "
                         + each(today, CostPart.ADDITIONS, CostPart.PACKAGING) + " a kg made, after "
@@ -113,12 +116,17 @@ final class CostWords {
                         + each(then, CostPart.ENERGY, CostPart.WATER) + ".";
             case VANS ->
                 "vans came to " + each(today, CostPart.DELIVERY) + " a kg made, after " + each(then, CostPart.DELIVERY)
-                        + ": the same rounds over more kilograms cost each less.";
+                        + ", spread over " + moreOrFewer() + " kilograms.";
             case RENT ->
                 "rent and overhead came to " + each(today, CostPart.OVERHEAD) + " a kg made, after "
-                        + each(then, CostPart.OVERHEAD) + ", spread over what was made.";
+                        + each(then, CostPart.OVERHEAD) + ", spread over " + moreOrFewer() + " kilograms.";
             case OKARA -> "okara brought another sum.";
         };
+    }
+
+    private String moreOrFewer() {
+        int more = now.all().mass().compareTo(before.all().mass());
+        return more == 0 ? "as many" : more > 0 ? "more" : "fewer";
     }
 
     private static String each(ProductCost cost, CostPart... parts) {

@@ -3,7 +3,9 @@ package dawnkettle.mail;
 import dawnkettle.cost.Sale;
 import dawnkettle.cost.WeekBook;
 import dawnkettle.shop.Customer;
+import dawnkettle.shop.ListPrice;
 import dawnkettle.shop.Product;
+import java.time.LocalDate;
 import java.util.List;
 
 /** Deliveries, credits and containers as tables for whoever writes the invoices; Dawnkettle writes none. */
@@ -24,7 +26,8 @@ final class TradeTables {
                 "packs",
                 "price",
                 "amount",
-                "currency"));
+                "currency",
+                "why"));
         for (Sale sale : book.trade().sales()) table.row(row(book, sale));
         return table.toString();
     }
@@ -45,29 +48,46 @@ final class TradeTables {
                 sale.packs(),
                 sale.each().amount(),
                 sale.amount().amount(),
-                sale.each().currency().getCurrencyCode());
+                sale.each().currency().getCurrencyCode(),
+                Plain.line(sale.why()));
+    }
+
+    /** What a pack costs on each list at the end of the week, and what is written down for later days. */
+    static String prices(WeekBook book) {
+        CsvText table = new CsvText(List.of("price_list", "product", "product_name", "from", "price", "currency"));
+        for (ListPrice price : book.trade().prices().standing(book.trade().until()))
+            table.row(List.of(
+                    price.priceList(),
+                    price.product(),
+                    product(book, price.product()),
+                    price.from().equals(LocalDate.EPOCH) ? "" : price.from(),
+                    price.price().amount(),
+                    price.price().currency().getCurrencyCode()));
+        return table.toString();
     }
 
     static String containers(WeekBook book) {
         CsvText table = new CsvText(List.of(
-                "since",
+                "until",
                 "customer",
                 "customer_name",
                 "product",
                 "out",
                 "back",
-                "kept",
+                "counted",
+                "there",
                 "deposit",
                 "amount",
                 "currency"));
         for (Sale.Containers one : book.trade().containers())
             table.row(List.of(
-                    book.trade().since(),
+                    book.trade().until(),
                     one.customer(),
                     customer(book, one.customer()),
                     one.product(),
                     one.out(),
                     one.back(),
+                    one.difference(),
                     one.kept(),
                     one.deposit().amount(),
                     one.deposit().times(one.kept()).amount(),

@@ -46,7 +46,7 @@ public final class FindLots {
         Map<LotCode, Long> losses = new HashMap<>();
         for (Made one : made)
             office.ledger().records().lossOf(one.lot()).ifPresent(number -> losses.put(one.lot(), number));
-        return new KnownLots.Past(tubs(), office.ledger().records().holds(), losses, numbered(words));
+        return new KnownLots.Past(tubs(), office.ledger().records().holds(office.shop()), losses, numbered(words));
     }
 
     /** The record that a cancelling one names. */

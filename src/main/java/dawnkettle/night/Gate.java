@@ -42,7 +42,7 @@ public final class Gate {
 
     /** Why each lot of a plan may not leave, and each lot made from one of those. */
     public Map<LotCode, String> held(DayPlan plan) {
-        Holds holds = office.ledger().records().holds();
+        Holds holds = office.ledger().records().holds(office.shop());
         Map<LotCode, String> why = new TreeMap<>();
         for (PlannedBatch batch : plan.batches())
             holds.why(batch.lot()).ifPresent(reason -> why.put(batch.lot(), reason));
@@ -68,7 +68,8 @@ public final class Gate {
 
     /** Held lots of a plan, and those of other days that somebody holds. */
     public Set<LotCode> heldLots(Optional<DayPlan> plan) {
-        Set<LotCode> held = new TreeSet<>(office.ledger().records().holds().held());
+        Set<LotCode> held =
+                new TreeSet<>(office.ledger().records().holds(office.shop()).held());
         plan.ifPresent(one -> held.addAll(held(one).keySet()));
         return held;
     }
@@ -80,7 +81,7 @@ public final class Gate {
      */
     public Optional<Recorded> holdIfOut(Recorded written) {
         Optional<LotCode> lot = lot(written.fact());
-        if (lot.isEmpty() || office.ledger().records().holds().isHeld(lot.get())) return Optional.empty();
+        if (lot.isEmpty() || office.ledger().records().holds(office.shop()).isHeld(lot.get())) return Optional.empty();
         Instant now = written.recordedAt();
         Optional<Recorded> hold = office.plan(lot.get().productionDate()).stream()
                 .flatMap(plan -> standings(plan).stream())

@@ -40,7 +40,7 @@ public final class GatherBook {
                 weeks,
                 Optional.of(new Standard(office.shop()).week(last)),
                 yields(monday),
-                trade(weeks.get(0).monday(), first, last),
+                trade(first, last),
                 office.shop()));
     }
 
@@ -54,12 +54,10 @@ public final class GatherBook {
         return YieldCourse.of(office.shop().recipes(), records);
     }
 
-    private WeekBook.Trade trade(LocalDate since, LocalDate first, List<MadeDay> days) {
-        PastSales past = new PastSales(office.ledger(), office.shop());
+    private WeekBook.Trade trade(LocalDate first, List<MadeDay> days) {
+        PastSales past = new PastSales(office);
         LocalDate until = first.plusWeeks(1);
-        List<Sale> all = past.sales(since, until);
-        List<Sale> week =
-                all.stream().filter(sale -> !sale.date().isBefore(first)).toList();
-        return new WeekBook.Trade(week, past.containers(all, since, until), since, days, past.prices());
+        List<Sale> week = past.sales(first, until);
+        return new WeekBook.Trade(week, past.containers(until), until.minusDays(1), days, past.prices());
     }
 }

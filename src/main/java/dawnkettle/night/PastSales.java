@@ -7,29 +7,31 @@ import dawnkettle.shop.Customer;
 import dawnkettle.shop.ListPrice;
 import dawnkettle.shop.Product;
 import dawnkettle.shop.Shop;
+import dawnkettle.stock.ContainerBalance;
 import dawnkettle.stock.Fact;
+import dawnkettle.stock.LotCode;
 import dawnkettle.stock.Recorded;
-import dawnkettle.store.DeliveryRows;
+import dawnkettle.stock.Web.Handed;
 import dawnkettle.store.Ledger;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
 
-/** What went to customers, at what price, and what came back: as written down, and on days without a word as planned. */
+/** What went to customers, at what price, and what came back: as written down, and lines without a word as planned. */
 final class PastSales {
     private final Ledger ledger;
     private final Shop shop;
     private final PriceBook prices;
+    private final List<Handed> handed;
 
-    PastSales(Ledger ledger, Shop shop) {
-        this.ledger = ledger;
-        this.shop = shop;
+    PastSales(Office office) {
+        this.ledger = office.ledger();
+        this.shop = office.shop();
+        this.handed = ledger.trace().web(shop, office.now()).handed();
         this.prices = new PriceBook(shop, told());
     }
 
@@ -46,20 +48,13 @@ final class PastSales {
                 .toList();
     }
 
-    /** Deliveries and credits of a stretch, by day. */
+    /** Deliveries and credits of a stretch, by day: the same packs that a trace finds with customers. */
     List<Sale> sales(LocalDate fromInclusive, LocalDate untilExclusive) {
-        List<Sale> sales = new ArrayList<>(delivered(fromInclusive, untilExclusive));
-        Set<LocalDate> written = sales.stream().map(Sale::date).collect(Collectors.toSet());
-        for (DeliveryRows.Planned one : ledger.deliveries().planned(fromInclusive, untilExclusive))
-            if (!written.contains(one.date()))
-                sale(one.date(), one.customer(), one.product())
-                        .ifPresent(each -> sales.add(new Sale(
-                                one.date(),
-                                one.customer(),
-                                one.product(),
-                                one.lot().text(),
-                                one.packs(),
-                                each)));
+        List<Sale> sales = new ArrayList<>();
+        delivered(fromInclusive, untilExclusive)
+                .forEach((goods, packs) -> each(goods.day(), goods.customer(), goods.product())
+                        .ifPresent(each -> sales.add(
+                                new Sale(goods.day(), goods.customer(), goods.product(), goods.lot(), packs, each))));
         sales.addAll(credits(fromInclusive, untilExclusive));
         sales.sort(Comparator.comparing(Sale::date)
                 .thenComparing(Sale::customer)
@@ -68,64 +63,63 @@ final class PastSales {
         return sales;
     }
 
-    private List<Sale> delivered(LocalDate fromInclusive, LocalDate untilExclusive) {
-        List<Sale> sales = new ArrayList<>();
-        for (Recorded recorded : ledger.records().all(Fact.Kind.DELIVERED)) {
-            Fact.Delivered one = (Fact.Delivered) recorded.fact();
-            LocalDate day = day(recorded);
-            if (!day.isBefore(fromInclusive) && day.isBefore(untilExclusive))
-                sale(day, one.customer(), one.product())
-                        .ifPresent(each -> sales.add(new Sale(
-                                day, one.customer(), one.product(), one.lot().text(), one.packs(), each)));
-        }
-        return sales;
+    /** What a customer got of a lot on a day, of all lines together. */
+    private record Goods(LocalDate day, String customer, String product, String lot) {}
+
+    private Map<Goods, Long> delivered(LocalDate fromInclusive, LocalDate untilExclusive) {
+        Map<Goods, Long> packs = new LinkedHashMap<>();
+        for (Handed one : handed)
+            if (one.gone() && isWithin(one.day(), fromInclusive, untilExclusive))
+                packs.merge(
+                        new Goods(
+                                one.day(),
+                                one.customer(),
+                                one.product(),
+                                one.lot().text()),
+                        (long) one.packs(),
+                        Long::sum);
+        return packs;
     }
 
+    private static boolean isWithin(LocalDate day, LocalDate fromInclusive, LocalDate untilExclusive) {
+        return !day.isBefore(fromInclusive) && day.isBefore(untilExclusive);
+    }
+
+    /** For goods that came back, and for those that never got there. */
     private List<Sale> credits(LocalDate fromInclusive, LocalDate untilExclusive) {
         List<Sale> credits = new ArrayList<>();
         for (Recorded recorded : ledger.records().all(Fact.Kind.RETURNED)) {
             Fact.Returned one = (Fact.Returned) recorded.fact();
             LocalDate day = day(recorded);
-            if (one.what() == Fact.Returned.What.GOODS && !day.isBefore(fromInclusive) && day.isBefore(untilExclusive))
-                sale(day, one.customer(), one.product())
-                        .ifPresent(each ->
-                                credits.add(new Sale(day, one.customer(), one.product(), "", -one.count(), each)));
+            if (one.what() == Fact.Returned.What.CONTAINERS || !isWithin(day, fromInclusive, untilExclusive)) continue;
+            String lot = one.lot().map(LotCode::text).orElse("");
+            String why = (one.what() == Fact.Returned.What.SHORT ? "short: " : "returned: ") + one.why();
+            each(day, one.customer(), one.product())
+                    .ifPresent(each ->
+                            credits.add(new Sale(day, one.customer(), one.product(), lot, -one.count(), each, why)));
         }
         return credits;
     }
 
     /** The price of a pack; empty where the shop no longer has the customer or the product. */
-    private Optional<Money> sale(LocalDate day, String customer, String product) {
+    private Optional<Money> each(LocalDate day, String customer, String product) {
         Optional<Customer> who = shop.findCustomer(customer);
         Optional<Product> what = shop.findProduct(product);
         if (who.isEmpty() || what.isEmpty()) return Optional.empty();
         return Optional.of(prices.of(who.get(), what.get(), day));
     }
 
-    /** Returnable containers out and back in a stretch, by customer and product. */
-    List<Sale.Containers> containers(List<Sale> sales, LocalDate fromInclusive, LocalDate untilExclusive) {
-        Map<String, Long> back = new TreeMap<>();
-        for (Recorded recorded : ledger.records().all(Fact.Kind.RETURNED)) {
-            Fact.Returned one = (Fact.Returned) recorded.fact();
-            LocalDate day = day(recorded);
-            if (one.what() == Fact.Returned.What.CONTAINERS
-                    && !day.isBefore(fromInclusive)
-                    && day.isBefore(untilExclusive))
-                back.merge(one.customer() + " " + one.product(), (long) one.count(), Long::sum);
-        }
-        Map<String, Long> out = new TreeMap<>();
-        for (Sale sale : sales)
-            if (!sale.isCredit() && deposit(sale.product()).minor() > 0)
-                out.merge(sale.customer() + " " + sale.product(), sale.packs(), Long::sum);
-        back.keySet().forEach(key -> out.putIfAbsent(key, 0L));
-        List<Sale.Containers> containers = new ArrayList<>();
-        out.forEach((key, packs) -> {
-            String[] codes = key.split(" ");
-            containers.add(
-                    new Sale.Containers(codes[0], codes[1], packs, back.getOrDefault(key, 0L), deposit(codes[1])));
-        });
-        return containers.stream()
-                .filter(one -> one.out() > 0 || one.back() > 0)
+    /** Returnable containers at customers when a stretch has ended, by the same book that {@code stock} tells. */
+    List<Sale.Containers> containers(LocalDate untilExclusive) {
+        List<Handed> before = handed.stream()
+                .filter(one -> one.day().isBefore(untilExclusive))
+                .toList();
+        List<Recorded> records = ledger.records().all(Fact.Kind.RETURNED, Fact.Kind.CONTAINERS).stream()
+                .filter(one -> day(one).isBefore(untilExclusive))
+                .toList();
+        return ContainerBalance.of(shop, before, records).stream()
+                .map(one -> new Sale.Containers(
+                        one.customer(), one.product(), one.out(), one.back(), one.difference(), deposit(one.product())))
                 .toList();
     }
 

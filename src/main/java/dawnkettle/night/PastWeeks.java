@@ -10,6 +10,7 @@ import dawnkettle.shop.Shop;
 import dawnkettle.stock.Fact;
 import dawnkettle.stock.Recorded;
 import dawnkettle.store.Ledger;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -79,9 +80,21 @@ public final class PastWeeks {
                                         .json()),
                                 shop,
                                 prices))));
+        Map<LocalDate, Duration> worked = worked();
         return priced(List.copyOf(days.values())).stream()
                 .filter(day -> isWithin(day.date(), fromInclusive, untilExclusive))
+                .map(day -> worked.containsKey(day.date()) ? day.worked(worked.get(day.date())) : day)
                 .toList();
+    }
+
+    /** Hours that were written down; the last record of a day counts. */
+    private Map<LocalDate, Duration> worked() {
+        Map<LocalDate, Duration> worked = new HashMap<>();
+        for (Recorded recorded : ledger.records().all(Fact.Kind.WORKED)) {
+            Fact.Worked day = (Fact.Worked) recorded.fact();
+            worked.put(day.productionDate(), day.hours());
+        }
+        return worked;
     }
 
     /** By the lots that were used, as far as they were written down. */

@@ -5,7 +5,6 @@ import dawnkettle.stock.ContainerBalance;
 import dawnkettle.stock.Fact;
 import dawnkettle.stock.MaterialBook;
 import dawnkettle.stock.StockLot;
-import dawnkettle.stock.Web;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -39,12 +38,9 @@ public final class StoreBook {
     }
 
     public List<ContainerBalance> containers() {
-        Web web = office.ledger().trace().web(office.shop(), office.now());
         return ContainerBalance.of(
                 office.shop(),
-                web.batches().stream()
-                        .flatMap(batch -> web.handedOf(batch.lot()).stream())
-                        .toList(),
+                office.ledger().trace().web(office.shop(), office.now()).handed(),
                 office.ledger().records().all(Fact.Kind.RETURNED, Fact.Kind.CONTAINERS));
     }
 }

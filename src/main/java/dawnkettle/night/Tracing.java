@@ -2,6 +2,7 @@ package dawnkettle.night;
 
 import dawnkettle.stock.LotCode;
 import dawnkettle.stock.MaterialBook;
+import dawnkettle.stock.PackBook;
 import dawnkettle.stock.Recall;
 import dawnkettle.stock.RecallPage;
 import dawnkettle.stock.Web;
@@ -52,6 +53,25 @@ public final class Tracing {
         return page(Recall.ofBought(
                 web,
                 bought.orElseThrow(() -> refuse("trace word", "there never was a lot \"" + typed + "\"", near(lot)))));
+    }
+
+    /** Every batch that a bought lot is in, as it is held now, and where its packs are: a line each. */
+    public List<String> heldWith(String bought) {
+        return web.madeWith(bought).stream()
+                .sorted()
+                .flatMap(lot -> web.find(lot).stream())
+                .map(batch -> {
+                    int here = 0;
+                    int gone = 0;
+                    for (PackBook.State state : batch.packs().values()) {
+                        here += state.here().all();
+                        gone += state.withCustomers();
+                    }
+                    return batch.lot() + " " + batch.recipe() + ": " + here + " packs here, "
+                            + (batch.isHeld() ? "held" : "NOT HELD") + "; " + gone + " with customers"
+                            + (gone > 0 ? ", see: trace " + batch.lot() : "");
+                })
+                .toList();
     }
 
     private String near(String lot) {

@@ -3,38 +3,58 @@ package dawnkettle.stock;
 import dawnkettle.measure.Celsius;
 import dawnkettle.measure.Mass;
 import dawnkettle.measure.Money;
+import java.time.Duration;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 
 /** Something that happened, as a person wrote it down. A mistake is put right by a later one. */
 public sealed interface Fact {
     /** The word it is known by. */
-    Kind kind();
+    default Kind kind() {
+        return Kind.of(this);
+    }
 
-    /** What sorts of facts there are. */
+    /** What sorts of facts there are, each with those that are of it. */
     enum Kind {
-        RECEIVED,
-        COUNTED,
-        YIELDED,
-        PACKED,
-        COOKED,
-        COOLED,
-        SOAKED,
-        LOST,
-        SOLD,
-        DELIVERED,
-        RETURNED,
-        PRICED,
-        CAME_LATE,
-        USED,
-        WASTED,
-        SOAK_SEEN,
-        CONTAINERS,
-        LOADED,
-        DESTROYED,
-        HELD,
-        RELEASED,
-        CANCELLED
+        RECEIVED(Received.class),
+        COUNTED(CountedMaterial.class, CountedPacks.class),
+        YIELDED(Yielded.class),
+        PACKED(Packed.class),
+        COOKED(Cooked.class),
+        COOLED(Cooled.class),
+        SOAKED(Soaked.class),
+        LOST(LostBatch.class, LostPacks.class, LostMaterial.class),
+        SOLD(Sold.class),
+        DELIVERED(Delivered.class),
+        RETURNED(Returned.class),
+        PRICED(Priced.class),
+        CAME_LATE(CameLate.class),
+        USED(UsedMaterial.class),
+        WASTED(Wasted.class),
+        SOAK_SEEN(SoakSeen.class),
+        CONTAINERS(Containers.class),
+        LOADED(Loaded.class),
+        DESTROYED(Destroyed.class),
+        HELD(Held.class, HeldBought.class),
+        RELEASED(Released.class, ReleasedBought.class),
+        CANCELLED(Cancelled.class),
+        WORKED(Worked.class);
+
+        private final List<Class<?>> facts;
+
+        Kind(Class<?>... facts) {
+            this.facts = List.of(facts);
+        }
+
+        boolean isOf(Class<?> fact) {
+            return facts.contains(fact);
+        }
+
+        private static Kind of(Fact fact) {
+            for (Kind kind : values()) if (kind.isOf(fact.getClass())) return kind;
+            throw new IllegalStateException(fact.getClass() + " is of no kind");
+        }
     }
 
     /**
@@ -47,11 +67,6 @@ public sealed interface Fact {
         public Received(String material, String lot, Quantity quantity, Money paid) {
             this(material, lot, quantity, paid, Optional.empty());
         }
-
-        @Override
-        public Kind kind() {
-            return Kind.RECEIVED;
-        }
     }
 
     /**
@@ -62,11 +77,6 @@ public sealed interface Fact {
     record CountedMaterial(String material, String lot, Quantity left, String why) implements Fact {
         public CountedMaterial(String material, String lot, Quantity left) {
             this(material, lot, left, "");
-        }
-
-        @Override
-        public Kind kind() {
-            return Kind.COUNTED;
         }
     }
 
@@ -80,87 +90,37 @@ public sealed interface Fact {
         public CountedPacks(LotCode lot, String product, int packs, Optional<Dating> dating) {
             this(lot, product, packs, dating, "");
         }
-
-        @Override
-        public Kind kind() {
-            return Kind.COUNTED;
-        }
     }
 
     /** The dates on a lot's labels. */
     record Dating(LocalDate packDate, LocalDate bestBefore) {}
 
     /** What a batch gave, before trimming, from the beans (or what else it was made of) that went in. */
-    record Yielded(LotCode lot, String recipe, Mass input, Mass product) implements Fact {
-        @Override
-        public Kind kind() {
-            return Kind.YIELDED;
-        }
-    }
+    record Yielded(LotCode lot, String recipe, Mass input, Mass product) implements Fact {}
 
     /** Packs of a product that were filled from a batch. */
-    record Packed(LotCode lot, String product, int packs) implements Fact {
-        @Override
-        public Kind kind() {
-            return Kind.PACKED;
-        }
-    }
+    record Packed(LotCode lot, String product, int packs) implements Fact {}
 
     /** A batch reached a temperature in the cooker and was held there for minutes. */
-    record Cooked(LotCode lot, Celsius reached, int minutes) implements Fact {
-        @Override
-        public Kind kind() {
-            return Kind.COOKED;
-        }
-    }
+    record Cooked(LotCode lot, Celsius reached, int minutes) implements Fact {}
 
     /** A batch had come down to a temperature. */
-    record Cooled(LotCode lot, Celsius reached) implements Fact {
-        @Override
-        public Kind kind() {
-            return Kind.COOLED;
-        }
-    }
+    record Cooled(LotCode lot, Celsius reached) implements Fact {}
 
     /** A tub was filled for a production day with beans of a lot; one fact a lot. */
-    record Soaked(LocalDate productionDate, String tub, String beanLot, Mass beans) implements Fact {
-        @Override
-        public Kind kind() {
-            return Kind.SOAKED;
-        }
-    }
+    record Soaked(LocalDate productionDate, String tub, String beanLot, Mass beans) implements Fact {}
 
     /** A whole batch is lost. */
-    record LostBatch(LotCode lot, String why) implements Fact {
-        @Override
-        public Kind kind() {
-            return Kind.LOST;
-        }
-    }
+    record LostBatch(LotCode lot, String why) implements Fact {}
 
     /** Some packs of a lot are lost. */
-    record LostPacks(LotCode lot, String product, int packs, String why) implements Fact {
-        @Override
-        public Kind kind() {
-            return Kind.LOST;
-        }
-    }
+    record LostPacks(LotCode lot, String product, int packs, String why) implements Fact {}
 
     /** Packs went to somebody who had not ordered them. */
-    record Sold(LotCode lot, String product, int packs) implements Fact {
-        @Override
-        public Kind kind() {
-            return Kind.SOLD;
-        }
-    }
+    record Sold(LotCode lot, String product, int packs) implements Fact {}
 
     /** Packs of a lot were handed over for a line of an order. */
-    record Delivered(String order, int line, String customer, LotCode lot, String product, int packs) implements Fact {
-        @Override
-        public Kind kind() {
-            return Kind.DELIVERED;
-        }
-    }
+    record Delivered(String order, int line, String customer, LotCode lot, String product, int packs) implements Fact {}
 
     /**
      * A customer gave back goods, which are never sold again, or containers.
@@ -176,65 +136,32 @@ public sealed interface Fact {
         /** What came back. */
         public enum What {
             GOODS,
-            CONTAINERS
-        }
-
-        @Override
-        public Kind kind() {
-            return Kind.RETURNED;
+            CONTAINERS,
+            /** Goods that were not in the van, or not good at the door, and that nobody brought back. */
+            SHORT
         }
     }
 
     /** From a day on one pack of a product costs this on a price list. */
-    record Priced(String priceList, String product, Money price, LocalDate from) implements Fact {
-        @Override
-        public Kind kind() {
-            return Kind.PRICED;
-        }
-    }
+    record Priced(String priceList, String product, Money price, LocalDate from) implements Fact {}
 
     /**
      * Packs of a product that came after the close of a making day, of all orders together; for days whose orders are
      * not in the ledger.
      */
-    record CameLate(String product, LocalDate productionDate, int packs) implements Fact {
-        @Override
-        public Kind kind() {
-            return Kind.CAME_LATE;
-        }
-    }
+    record CameLate(String product, LocalDate productionDate, int packs) implements Fact {}
 
     /** Some of a material's lot was taken for something that no plan counts. */
-    record UsedMaterial(String material, String lot, Quantity quantity, String why) implements Fact {
-        @Override
-        public Kind kind() {
-            return Kind.USED;
-        }
-    }
+    record UsedMaterial(String material, String lot, Quantity quantity, String why) implements Fact {}
 
     /** Some of a material's lot is lost: torn, spilt, spoilt. */
-    record LostMaterial(String material, String lot, Quantity quantity, String why) implements Fact {
-        @Override
-        public Kind kind() {
-            return Kind.LOST;
-        }
-    }
+    record LostMaterial(String material, String lot, Quantity quantity, String why) implements Fact {}
 
     /** Some of what a batch gave was thrown away before it was packed. */
-    record Wasted(LotCode lot, Mass mass, String why) implements Fact {
-        @Override
-        public Kind kind() {
-            return Kind.WASTED;
-        }
-    }
+    record Wasted(LotCode lot, Mass mass, String why) implements Fact {}
 
     /** Somebody felt the beans of a tub: ready to grind, or not yet. */
-    record SoakSeen(LocalDate productionDate, String tub, boolean ready) implements Fact {
-        @Override
-        public Kind kind() {
-            return Kind.SOAK_SEEN;
-        }
-    }
+    record SoakSeen(LocalDate productionDate, String tub, boolean ready) implements Fact {}
 
     /** Returnable containers of a product at a customer's: more went out than the goods say, or they were counted there. */
     record Containers(String customer, String product, Way way, int count, String why) implements Fact {
@@ -243,50 +170,29 @@ public sealed interface Fact {
             OUT,
             COUNTED
         }
-
-        @Override
-        public Kind kind() {
-            return Kind.CONTAINERS;
-        }
     }
 
     /** A van was loaded with what was planned for it. */
-    record Loaded(String route, LocalDate deliveryDate) implements Fact {
-        @Override
-        public Kind kind() {
-            return Kind.LOADED;
-        }
-    }
+    record Loaded(String route, LocalDate deliveryDate) implements Fact {}
 
     /** Packs of a lot were destroyed, those that came back first. */
-    record Destroyed(LotCode lot, String product, int packs, String why) implements Fact {
-        @Override
-        public Kind kind() {
-            return Kind.DESTROYED;
-        }
-    }
+    record Destroyed(LotCode lot, String product, int packs, String why) implements Fact {}
 
     /** Nothing of a lot leaves any more. */
-    record Held(LotCode lot, String why) implements Fact {
-        @Override
-        public Kind kind() {
-            return Kind.HELD;
-        }
-    }
+    record Held(LotCode lot, String why) implements Fact {}
 
     /** A person who answers for it lets a held lot go. */
-    record Released(LotCode lot, String by, String why) implements Fact {
-        @Override
-        public Kind kind() {
-            return Kind.RELEASED;
-        }
-    }
+    record Released(LotCode lot, String by, String why) implements Fact {}
+
+    /** Nothing of a supplier's lot is used any more, and nothing made with it leaves. */
+    record HeldBought(String material, String lot, String why) implements Fact {}
+
+    /** A person who answers for it lets a supplier's lot go, and what was held on its account. */
+    record ReleasedBought(String material, String lot, String by, String why) implements Fact {}
+
+    /** All hands together really worked so long on a making day. */
+    record Worked(LocalDate productionDate, Duration hours) implements Fact {}
 
     /** An earlier record was wrong and counts no more. */
-    record Cancelled(long number, String why) implements Fact {
-        @Override
-        public Kind kind() {
-            return Kind.CANCELLED;
-        }
-    }
+    record Cancelled(long number, String why) implements Fact {}
 }

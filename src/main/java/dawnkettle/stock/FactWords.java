@@ -4,12 +4,14 @@ import dawnkettle.book.Admission;
 import dawnkettle.book.Admission.Complaint;
 import dawnkettle.measure.Celsius;
 import dawnkettle.measure.Mass;
+import dawnkettle.measure.Money;
 import dawnkettle.shop.Material;
 import dawnkettle.trouble.BadFile;
 import dawnkettle.trouble.Place;
 import dawnkettle.trouble.Problem;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Currency;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -21,6 +23,8 @@ final class FactWords {
     private static final Pattern AMOUNT = Pattern.compile("(-?[0-9]{1,9}(?:\\.[0-9]{1,6})?)([a-z]*)");
 
     private static final Pattern DEGREES = Pattern.compile("(-?[0-9]{1,3}(?:\\.[0-9])?)(?:°?[Cc])?");
+
+    private static final Pattern PRICE = Pattern.compile("(-?[0-9]{1,9}(?:\\.[0-9]{1,4})?)([A-Za-z]{3})?");
 
     private final String command;
     private final List<String> words;
@@ -79,6 +83,45 @@ final class FactWords {
                     place,
                     name + " " + quoted(place) + " is not a whole number from " + least + " to " + most,
                     "write a number, as 24");
+        return Optional.empty();
+    }
+
+    /** Joins a currency that was typed as a word of its own to its amount before it. */
+    static List<String> priceInOneWord(List<String> typed, int place) {
+        if (typed.size() <= place || !typed.get(place).matches("[A-Za-z]{3}")) return typed;
+        List<String> joined = new ArrayList<>(typed);
+        joined.set(place - 1, typed.get(place - 1) + joined.remove(place));
+        return joined;
+    }
+
+    /**
+     * An amount in the shop's own currency.
+     *
+     * @param whatCost ends the remedies, as in "write what all of it cost"
+     */
+    Optional<Money> money(int place, Currency ours, String whatCost) {
+        Matcher price = PRICE.matcher(at(place));
+        String said = "price " + quoted(place);
+        if (!price.matches()) {
+            complain(place, said + " is not an amount", "write what " + whatCost + ", as 1620.00");
+            return Optional.empty();
+        }
+        BigDecimal amount = new BigDecimal(price.group(1));
+        String currency =
+                price.group(2) == null ? ours.getCurrencyCode() : price.group(2).toUpperCase(Locale.ROOT);
+        if (!currency.equals(ours.getCurrencyCode()))
+            complain(
+                    place,
+                    said + " is in " + currency,
+                    "this shop counts in " + ours + ": write what it cost in " + ours);
+        else if (amount.signum() < 0)
+            complain(place, said + " is below zero", "write what " + whatCost + ", 0 or more");
+        else if (amount.stripTrailingZeros().scale() > ours.getDefaultFractionDigits())
+            complain(
+                    place,
+                    said + " is finer than " + ours + " is paid in",
+                    "round it to " + ours.getDefaultFractionDigits() + " places");
+        else return Optional.of(Money.of(amount, ours));
         return Optional.empty();
     }
 

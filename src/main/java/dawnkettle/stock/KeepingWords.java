@@ -31,7 +31,9 @@ final class KeepingWords {
             "hold",
             "release",
             "found",
-            "cancel");
+            "cancel",
+            "price",
+            "hours");
 
     private final FactWords words;
     private final Desk desk;
@@ -57,8 +59,8 @@ final class KeepingWords {
             case "destroyed" -> destroyed();
             case "containers" -> containers();
             case "loaded" -> loaded();
-            case "hold" -> held();
-            case "release" -> released();
+            case "hold", "release" -> new HoldWords(words, desk, lots).fact(kind);
+            case "price", "hours" -> new OfficeWords(words, desk).fact(kind);
             case "found" -> found();
             default -> cancelled();
         };
@@ -232,28 +234,6 @@ final class KeepingWords {
                 : Optional.empty();
     }
 
-    /** A lot may be held before it has run: what is planned of it then gets no label. */
-    private Optional<Fact> held() {
-        words.expect(3, Integer.MAX_VALUE, "record hold LOT WHY");
-        Optional<LotCode> lot = lots.planned(1);
-        Optional<String> why = words.text(2, "reason");
-        return lot.isPresent() && why.isPresent() ? Optional.of(new Fact.Held(lot.get(), why.get())) : Optional.empty();
-    }
-
-    private Optional<Fact> released() {
-        words.expect(5, Integer.MAX_VALUE, "record release LOT by NAME WHY");
-        Optional<LotCode> lot = lots.planned(1);
-        if (!words.at(2).equalsIgnoreCase("by"))
-            words.complain(2, words.quoted(2) + " is not the word by", "write who answers for it: by NAME WHY");
-        if (!words.at(3).matches(".*\\p{L}.*"))
-            words.complain(
-                    3, "name " + words.quoted(3) + " is no name", "write the name of the person who releases it");
-        Optional<String> why = words.text(4, "reason");
-        return lot.isPresent() && why.isPresent()
-                ? Optional.of(new Fact.Released(lot.get(), words.at(3).strip(), why.get()))
-                : Optional.empty();
-    }
-
     /** Takes back the record that wrote a lot off. */
     private Optional<Fact> found() {
         words.expect(3, Integer.MAX_VALUE, "record found LOT WHY");
@@ -290,6 +270,16 @@ final class KeepingWords {
                     1,
                     "record " + words.quoted(1) + " holds lot \"" + held.lot() + "\"",
                     "only a named person lets it go: record release " + held.lot() + " by NAME WHY");
+        if (fact instanceof Fact.HeldBought held)
+            words.complain(
+                    1,
+                    "record " + words.quoted(1) + " holds the supplier's lot \"" + held.lot() + "\"",
+                    "only a named person lets it go: record release " + held.lot() + " by NAME WHY");
+        if (fact instanceof Fact.ReleasedBought released)
+            words.complain(
+                    1,
+                    "record " + words.quoted(1) + " releases the supplier's lot \"" + released.lot() + "\"",
+                    "hold it again: record hold " + released.lot() + " WHY");
         if (fact instanceof Fact.Released released)
             words.complain(
                     1,

@@ -53,14 +53,20 @@ final class LotWords {
         return made;
     }
 
-    /** A lot of a plan, whether it has run or not. */
-    Optional<LotCode> planned(int place) {
+    /** A lot of a plan, whether it has run or not; where the word is like no lot of ours, it may be meant for a supplier's. */
+    Optional<LotCode> plannedOrBought(int place) {
         String word = words.at(place).toUpperCase(Locale.ROOT);
         if (!LotCode.isOne(word))
             words.complain(
                     place,
-                    "lot " + words.quoted(place) + " is not like 261204-FI03",
-                    "write it as its label and the run sheet have it");
+                    "lot " + words.quoted(place) + " is neither like 261204-FI03 nor a supplier's lot that came in",
+                    Nearest.to(
+                                    words.at(place),
+                                    desk.lots().bought().stream()
+                                            .map(Bought::lot)
+                                            .toList())
+                            .map(near -> "did you mean \"" + near + "\"?")
+                            .orElse("write it as its label, or the sack, has it"));
         else if (desk.lots().findMade(new LotCode(word)).isEmpty())
             words.complain(place, "there never was a lot " + words.quoted(place), nearest(word));
         else return Optional.of(new LotCode(word));

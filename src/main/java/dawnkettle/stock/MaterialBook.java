@@ -6,10 +6,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What came in of each bought lot and where it went, played from the first day on: what came in less all that was taken
@@ -26,8 +29,10 @@ public final class MaterialBook {
 
     private final Map<String, Holding> lots = new LinkedHashMap<>();
     private final Map<String, List<String>> byMaterial = new HashMap<>();
+    private final Map<String, Set<String>> open = new HashMap<>();
     private final List<Change> changes = new ArrayList<>();
     private final List<Move> moves = new ArrayList<>();
+    private final Set<String> held = new HashSet<>();
 
     /** Why a lot became more or less. */
     public enum Cause {
@@ -86,7 +91,20 @@ public final class MaterialBook {
 
     /** Something is taken of a material: of the lots named, then of those that must go first. */
     public void takeOf(String material, List<String> named, Use use) {
-        changes.add(new Change(use.at, () -> taken(codesOf(material, named), use)));
+        changes.add(new Change(use.at, () -> takenOf(material, named, use)));
+    }
+
+    /** From now on a lot is held, or no more. */
+    public void held(Instant at, String lot, boolean isHeld) {
+        changes.add(new Change(at, () -> {
+            if (isHeld) held.add(lot);
+            else held.remove(lot);
+        }));
+    }
+
+    /** Whether nothing may be taken of a lot, as it was last said. */
+    public boolean isHeld(String lot) {
+        return held.contains(lot);
     }
 
     public void counted(Instant at, String lot, long left, String why) {
@@ -120,24 +138,41 @@ public final class MaterialBook {
                 .findFirst();
     }
 
+    /** Lots of a material that hold something or are named, in the order in which they are taken; all where none does. */
     private List<String> codesOf(String material, List<String> named) {
-        List<Holding> ofMaterial = byMaterial.getOrDefault(material, List.of()).stream()
-                .map(lots::get)
-                .sorted(Comparator.comparing((Holding lot) -> !named.contains(lot.lot))
-                        .thenComparing(lot -> lot.left == 0)
-                        .thenComparing(FIRST_OUT))
-                .toList();
-        return ofMaterial.stream().map(Holding::lot).toList();
+        Set<String> some = new LinkedHashSet<>(open.getOrDefault(material, Set.of()));
+        List<String> all = byMaterial.getOrDefault(material, List.of());
+        for (String name : named) if (all.contains(name)) some.add(name);
+        return (some.isEmpty() ? all : some)
+                .stream()
+                        .map(lots::get)
+                        .sorted(Comparator.comparing((Holding lot) -> !named.contains(lot.lot))
+                                .thenComparing(lot -> lot.left == 0)
+                                .thenComparing(lot -> held.contains(lot.lot))
+                                .thenComparing(FIRST_OUT))
+                        .map(Holding::lot)
+                        .toList();
+    }
+
+    private void takenOf(String material, List<String> named, Use use) {
+        long still = given(codesOf(material, named), use);
+        if (still > 0) overdraw(codesOf(material, named), use, still);
     }
 
     private void taken(List<String> codes, Use use) {
+        long still = given(codes, use);
+        if (still > 0) overdraw(codes, use, still);
+    }
+
+    /** @return what the lots did not hold */
+    private long given(List<String> codes, Use use) {
         long still = use.amount;
         for (String code : codes) {
             long some = Math.min(still, left(code));
             if (some > 0) move(use.at, code, use.cause, use.into, -some);
             still -= some;
         }
-        if (still > 0 && !codes.isEmpty()) overdraw(codes, use, still);
+        return still;
     }
 
     /** Of the last lot that came in before; of the last named where none did. */
@@ -156,7 +191,12 @@ public final class MaterialBook {
     }
 
     private void move(Instant at, String lot, Cause cause, String into, long change) {
-        lots.computeIfPresent(lot, (code, holding) -> holding.with(Math.addExact(holding.left, change)));
+        Holding now = lots.computeIfPresent(lot, (code, known) -> known.with(Math.addExact(known.left, change)));
+        if (now != null) {
+            Set<String> ofMaterial = open.computeIfAbsent(now.material, any -> new LinkedHashSet<>());
+            if (now.left > 0) ofMaterial.add(lot);
+            else ofMaterial.remove(lot);
+        }
         moves.add(new Move(at, lot, cause, into, change));
     }
 }

@@ -19,6 +19,7 @@ public final class PackBook {
     private int sold;
     private int lost;
     private int returned;
+    private int missing;
     private int destroyed;
     private int destroyedHere;
     private int here;
@@ -76,6 +77,11 @@ public final class PackBook {
         at(when, 1, () -> returned += packs);
     }
 
+    /** Packs that a customer should have got were not there. */
+    public void missing(Instant when, int packs) {
+        at(when, 1, () -> missing += packs);
+    }
+
     /** Packs were destroyed, those that came back first. */
     public void destroyed(Instant when, int packs) {
         at(when, 2, () -> {
@@ -118,7 +124,7 @@ public final class PackBook {
                 new In(filled, difference),
                 new Out(loaded, sold, lost, destroyedHere),
                 new Here(promised, here - promised),
-                new Back(returned, destroyed - destroyedHere),
+                new Back(returned, destroyed - destroyedHere, missing),
                 differences);
     }
 
@@ -143,8 +149,21 @@ public final class PackBook {
         }
     }
 
-    /** What came back from customers, and how much of that is destroyed. */
-    public record Back(int returned, int destroyed) {}
+    /**
+     * What came back from customers, and how much of that is destroyed.
+     *
+     * @param missing what was loaded for customers and never got to them
+     */
+    public record Back(int returned, int destroyed, int missing) {
+        public Back(int returned, int destroyed) {
+            this(returned, destroyed, 0);
+        }
+
+        /** What came back and is still here. */
+        public int here() {
+            return returned - destroyed;
+        }
+    }
 
     /** How a lot's packs of a product stand. */
     public record State(In in, Out out, Here here, Back back, List<String> differences) {
@@ -159,7 +178,12 @@ public final class PackBook {
 
         /** Packs that customers still have or have used. */
         public int withCustomers() {
-            return out.loaded() - back.returned();
+            return out.loaded() - back.returned() - back.missing();
+        }
+
+        /** All that were destroyed, before they left or after they came back. */
+        public int destroyed() {
+            return out.destroyed() + back.destroyed();
         }
     }
 }

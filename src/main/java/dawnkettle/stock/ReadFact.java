@@ -29,7 +29,7 @@ public final class ReadFact {
     private static final String SOLD = "record sold LOT PRODUCT PACKS";
     private static final String RETURNED = "record returned CUSTOMER PRODUCT COUNT [of LOT] WHY";
     private static final List<String> KINDS = Stream.concat(
-                    Stream.of("yield", "cooked", "cooled", "lost", "count", "sold", "returned"),
+                    Stream.of("yield", "cooked", "cooled", "lost", "count", "sold", "returned", "short"),
                     KeepingWords.KINDS.stream())
             .toList();
 
@@ -58,11 +58,18 @@ public final class ReadFact {
     private final Instant at;
 
     private ReadFact(List<String> typed, Optional<LocalDateTime> at, Desk desk) {
-        this.words = new FactWords("record", typed);
+        this.words = new FactWords("record", isPrice(typed) ? FactWords.priceInOneWord(typed, 3) : typed);
         this.desk = desk;
         this.admission = desk.admission();
         this.at = at.map(this::instant).orElse(desk.now());
         this.lots = new LotWords(words, desk, this.at);
+    }
+
+    /** A currency may stand behind the amount as a word of its own. */
+    private static boolean isPrice(List<String> typed) {
+        return typed.size() > 4
+                && typed.get(0).equalsIgnoreCase("price")
+                && typed.get(4).equalsIgnoreCase("from");
     }
 
     /**
@@ -99,7 +106,7 @@ public final class ReadFact {
             case "lost" -> lost();
             case "count" -> isMaterial() ? countMaterial() : countPacks();
             case "sold" -> sold();
-            case "returned" -> returned();
+            case "returned", "short" -> returned(kind);
             default ->
                 KeepingWords.KINDS.contains(kind) ? new KeepingWords(words, desk, lots, at).fact(kind) : unknown(kind);
         };
@@ -223,9 +230,10 @@ public final class ReadFact {
                 : Optional.empty();
     }
 
-    /** Goods, unless the reason is the one word that says otherwise. */
-    private Optional<Fact> returned() {
-        words.expect(5, Integer.MAX_VALUE, RETURNED);
+    /** Goods, unless the reason is the one word that says otherwise; those that never got there are short. */
+    private Optional<Fact> returned(String kind) {
+        boolean isShort = kind.equals("short");
+        words.expect(5, Integer.MAX_VALUE, isShort ? RETURNED.replace("returned", "short") : RETURNED);
         Optional<Customer> customer = admission.findCustomer(words.at(1));
         if (customer.isEmpty()) words.complain(1, admission.unknownCustomer(words.at(1)));
         Optional<Product> product = admission.findProduct(words.at(2));
@@ -235,11 +243,12 @@ public final class ReadFact {
         Optional<Made> lot = ofLot ? lots.lot(5) : Optional.empty();
         Optional<String> why = words.text(ofLot ? 6 : 4, "reason");
         if (!both(customer, product) || !both(count, why)) return Optional.empty();
-        boolean empty = why.get().equalsIgnoreCase(CONTAINERS);
+        boolean empty = !isShort && why.get().equalsIgnoreCase(CONTAINERS);
         if (empty && product.get().packing().deposit().minor() == 0)
             words.complain(
                     4, words.quoted(2) + " has no containers that come back", "write why the goods were given back");
-        Fact.Returned.What what = empty ? Fact.Returned.What.CONTAINERS : Fact.Returned.What.GOODS;
+        Fact.Returned.What what =
+                isShort ? Fact.Returned.What.SHORT : empty ? Fact.Returned.What.CONTAINERS : Fact.Returned.What.GOODS;
         return Optional.of(new Fact.Returned(
                 customer.get().code(), product.get().code(), what, count.get(), why.get(), lot.map(Made::lot)));
     }

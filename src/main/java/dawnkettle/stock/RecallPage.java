@@ -72,7 +72,7 @@ public final class RecallPage {
     }
 
     public List<Table> tables() {
-        return List.of(madeOf(), batches(), went(), here(), reconciled());
+        return List.of(madeOf(), batches(), went(), states(), here(), reconciled());
     }
 
     private Table madeOf() {
@@ -158,6 +158,39 @@ public final class RecallPage {
         return web.find(one.lot()).filter(Batch::isHeld).isPresent() ? "held here" : "allocated";
     }
 
+    /** Every pack once: those in the last column are all there were. */
+    private Table states() {
+        List<List<String>> rows = new ArrayList<>();
+        for (Batch batch : recall.batches(web))
+            batch.packs()
+                    .forEach((product, state) -> rows.add(List.of(
+                            batch.lot().text(),
+                            product,
+                            "" + state.here().inStock(),
+                            "" + state.here().allocated(),
+                            "" + state.withCustomers(),
+                            "" + state.back().here(),
+                            "" + state.destroyed(),
+                            ""
+                                    + (state.out().sold()
+                                            + state.out().lost()
+                                            + state.back().missing()),
+                            "" + state.in().all())));
+        return new Table(
+                "How its packs stand",
+                List.of(
+                        "Lot",
+                        "Product",
+                        "In stock",
+                        "Allocated",
+                        "Loaded",
+                        "Returned",
+                        "Destroyed",
+                        "Sold, lost, missing",
+                        "All"),
+                rows);
+    }
+
     private Table here() {
         List<List<String>> rows = new ArrayList<>();
         for (Batch batch : recall.batches(web))
@@ -169,7 +202,7 @@ public final class RecallPage {
                         packs.getKey(),
                         "" + state.here().inStock(),
                         "" + state.here().allocated(),
-                        "" + (state.back().returned() - state.back().destroyed()),
+                        "" + state.back().here(),
                         String.join("; ", state.differences())));
             }
         recall.boughtLot()

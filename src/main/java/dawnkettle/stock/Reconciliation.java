@@ -121,8 +121,9 @@ public record Reconciliation(List<Balance> balances) {
     public static Balance packs(LotCode lot, String product, PackBook.State state) {
         List<Part> parts = new ArrayList<>();
         add(parts, "with customers", state.withCustomers());
+        add(parts, "never got to customers", state.back().missing());
         add(parts, "came back, destroyed", state.back().destroyed());
-        add(parts, "came back, here", state.back().returned() - state.back().destroyed());
+        add(parts, "came back, here", state.back().here());
         add(parts, "sold over the counter", state.out().sold());
         add(parts, "lost", state.out().lost());
         add(parts, "destroyed", state.out().destroyed());

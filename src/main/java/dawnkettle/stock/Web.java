@@ -156,6 +156,11 @@ public final class Web {
         return handed.getOrDefault(lot, List.of());
     }
 
+    /** All that anybody got or gets. */
+    public List<Handed> handed() {
+        return handed.values().stream().flatMap(List::stream).toList();
+    }
+
     /** What a customer got or gets on a day. */
     public List<Handed> handedTo(String customer, LocalDate day) {
         return handed.values().stream()

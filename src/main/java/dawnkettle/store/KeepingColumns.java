@@ -11,13 +11,17 @@ import dawnkettle.stock.Fact.Cancelled;
 import dawnkettle.stock.Fact.Containers;
 import dawnkettle.stock.Fact.Destroyed;
 import dawnkettle.stock.Fact.Held;
+import dawnkettle.stock.Fact.HeldBought;
 import dawnkettle.stock.Fact.Loaded;
 import dawnkettle.stock.Fact.LostMaterial;
 import dawnkettle.stock.Fact.Released;
+import dawnkettle.stock.Fact.ReleasedBought;
 import dawnkettle.stock.Fact.SoakSeen;
 import dawnkettle.stock.Fact.UsedMaterial;
 import dawnkettle.stock.Fact.Wasted;
+import dawnkettle.stock.Fact.Worked;
 import java.sql.SQLException;
+import java.time.Duration;
 import java.util.Map;
 
 /** Which columns the facts about keeping fill: what is held, released, wasted, destroyed, loaded, cancelled. */
@@ -38,6 +42,11 @@ final class KeepingColumns {
         if (fact instanceof Destroyed f) return with(packs(f.lot(), f.product(), f.packs()), "note", f.why());
         if (fact instanceof Held f) return map("lot", f.lot(), "note", f.why());
         if (fact instanceof Released f) return map("lot", f.lot(), "place", f.by(), "note", f.why());
+        if (fact instanceof HeldBought f) return map("material", f.material(), "lot", f.lot(), "note", f.why());
+        if (fact instanceof ReleasedBought f)
+            return map("material", f.material(), "lot", f.lot(), "place", f.by(), "note", f.why());
+        if (fact instanceof Worked f)
+            return map("day", f.productionDate(), "minutes", f.hours().toMinutes());
         Cancelled f = (Cancelled) fact;
         return map("cancels", f.number(), "note", f.why());
     }
@@ -67,6 +76,10 @@ final class KeepingColumns {
                 new Destroyed(row.lot("lot"), row.text("product"), row.whole("packs"), row.text("note"));
             case "held" -> new Held(row.lot("lot"), row.text("note"));
             case "released" -> new Released(row.lot("lot"), row.text("place"), row.text("note"));
+            case "held-bought" -> new HeldBought(row.text("material"), row.text("lot"), row.text("note"));
+            case "released-bought" ->
+                new ReleasedBought(row.text("material"), row.text("lot"), row.text("place"), row.text("note"));
+            case "worked" -> new Worked(row.day("day"), Duration.ofMinutes(row.number("minutes")));
             case "cancelled" -> new Cancelled(row.number("cancels"), row.text("note"));
             default -> throw new IllegalStateException("the ledger holds a record of unknown kind");
         };

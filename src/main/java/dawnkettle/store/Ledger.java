@@ -115,10 +115,6 @@ public final class Ledger implements AutoCloseable {
         return new PlanRows(sql);
     }
 
-    public DeliveryRows deliveries() {
-        return new DeliveryRows(sql);
-    }
-
     public RecordRows records() {
         return new RecordRows(sql);
     }

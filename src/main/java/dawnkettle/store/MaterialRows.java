@@ -58,6 +58,7 @@ final class MaterialRows {
         packs(productionDate);
         handTaken();
         counts();
+        holds();
         return book.played();
     }
 
@@ -180,6 +181,17 @@ final class MaterialRows {
         worn.put(use, now);
         long pieces = now / MILLION - before / MILLION;
         if (pieces > 0) book.takeOf(use.material(), List.of(), new Use(at, Cause.PACKED, lot, pieces));
+    }
+
+    /** A held lot is taken last; what a sheet names of it was in the batch all the same. */
+    private void holds() {
+        sql.list(
+                row -> {
+                    boolean isHeld = row.text("kind").equals("held-bought");
+                    book.held(row.instant("recorded_at"), row.text("lot"), isHeld);
+                    return true;
+                },
+                "SELECT * FROM record_standing WHERE kind IN ('held-bought', 'released-bought') ORDER BY seq");
     }
 
     private void handTaken() {

@@ -1,43 +1,29 @@
 package dawnkettle.store;
 
-import dawnkettle.shop.Route;
-import dawnkettle.shop.Shop;
 import dawnkettle.stock.Fact;
 import dawnkettle.stock.LotCode;
 import dawnkettle.stock.PackBook;
 import dawnkettle.stock.Recorded;
 import dawnkettle.stock.Web.Handed;
 import java.time.Instant;
-import java.time.LocalDate;
-import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
 /** How the packs of a lot stand: filled, loaded and recorded, played in the order in which it happened. */
 final class PackStates {
-    private final Shop shop;
+    private final Vans vans;
     private final RecordedLots records;
     private final Map<LotCode, List<Handed>> handed;
 
-    PackStates(Shop shop, RecordedLots records, Map<LotCode, List<Handed>> handed) {
-        this.shop = shop;
+    PackStates(Vans vans, RecordedLots records, Map<LotCode, List<Handed>> handed) {
+        this.vans = vans;
         this.records = records;
         this.handed = handed;
     }
 
     /** The states by product, and from when on there were packs. */
     record Packed(Instant at, Map<String, PackBook.State> states) {}
-
-    /** When a route's van leaves on a day; by a route that is no more, at noon. */
-    static Instant departs(Shop shop, String route, LocalDate day) {
-        LocalTime time = shop.routes().stream()
-                .filter(one -> one.code().equals(route))
-                .map(Route::departs)
-                .findFirst()
-                .orElse(LocalTime.NOON);
-        return day.atTime(time).atZone(shop.house().zone()).toInstant();
-    }
 
     /** @param planned packs that the plan fills, by product */
     Packed of(LotCode lot, Instant packedAt, Map<String, Integer> planned) {
@@ -60,7 +46,7 @@ final class PackStates {
     }
 
     private void give(PackBook book, Handed one) {
-        if (one.gone()) book.loaded(departs(shop, one.route(), one.day()), one.packs());
+        if (one.gone()) book.loaded(vans.left(one.route(), one.day()), one.packs());
         else book.allocated(one.packs());
     }
 
@@ -72,5 +58,7 @@ final class PackStates {
         if (one.fact() instanceof Fact.CountedPacks f) book(books, f.product()).counted(at, f.packs(), f.why());
         if (one.fact() instanceof Fact.Returned f && f.what() == Fact.Returned.What.GOODS)
             book(books, f.product()).returned(at, f.count());
+        if (one.fact() instanceof Fact.Returned f && f.what() == Fact.Returned.What.SHORT)
+            book(books, f.product()).missing(at, f.count());
     }
 }

@@ -1,5 +1,6 @@
 package dawnkettle.store;
 
+import dawnkettle.shop.Shop;
 import dawnkettle.stock.Fact;
 import dawnkettle.stock.Holds;
 import dawnkettle.stock.LotCode;
@@ -82,10 +83,14 @@ public final class RecordRows {
                         + ") ORDER BY happened_at, seq");
     }
 
-    /** What is held and what was released, in the order in which it was written down. */
-    public Holds holds() {
-        return new Holds(sql.list(
-                RecordRows::recorded, "SELECT * FROM record_standing WHERE kind IN ('held', 'released') ORDER BY seq"));
+    /** What is held and what was released, in the order in which it was written down; a bought lot holds what is made with it. */
+    public Holds holds(Shop shop) {
+        List<Recorded> said = sql.list(
+                RecordRows::recorded,
+                "SELECT * FROM record_standing WHERE kind IN ('held', 'released', 'held-bought', 'released-bought')"
+                        + " ORDER BY seq");
+        boolean ofBought = said.stream().anyMatch(one -> one.fact() instanceof Fact.HeldBought);
+        return ofBought ? new Holds(said, new TraceRows(sql).lots(shop)::madeWith) : new Holds(said);
     }
 
     /** The number under which the last record was written. */
@@ -127,6 +132,8 @@ public final class RecordRows {
             case COUNTED -> "'counted-material', 'counted-packs'";
             case LOST -> "'lost-batch', 'lost-packs', 'lost-material'";
             case USED -> "'used-material'";
+            case HELD -> "'held', 'held-bought'";
+            case RELEASED -> "'released', 'released-bought'";
             default -> "'" + word + "'";
         };
     }

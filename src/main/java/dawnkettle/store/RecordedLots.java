@@ -16,6 +16,7 @@ import java.util.TreeSet;
 /** The records that stand of each batch's lot, in the order in which they happened. */
 final class RecordedLots {
     private final Map<LotCode, List<Recorded>> byLot = new HashMap<>();
+    private final Map<LotCode, Instant> lost = new HashMap<>();
     private final List<Recorded> delivered = new ArrayList<>();
 
     RecordedLots(Sql sql) {
@@ -31,6 +32,7 @@ final class RecordedLots {
                         Fact.Kind.RETURNED,
                         Fact.Kind.DESTROYED)) {
             if (one.fact() instanceof Fact.Delivered) delivered.add(one);
+            if (one.fact() instanceof Fact.LostBatch whole) lost.putIfAbsent(whole.lot(), one.happenedAt());
             lot(one.fact())
                     .ifPresent(lot ->
                             byLot.computeIfAbsent(lot, any -> new ArrayList<>()).add(one));
@@ -81,9 +83,6 @@ final class RecordedLots {
 
     /** When the whole lot was lost. */
     Optional<Instant> lostAt(LotCode lot) {
-        return of(lot).stream()
-                .filter(one -> one.fact() instanceof Fact.LostBatch)
-                .map(Recorded::happenedAt)
-                .findFirst();
+        return Optional.ofNullable(lost.get(lot));
     }
 }

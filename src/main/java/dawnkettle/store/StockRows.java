@@ -35,7 +35,7 @@ public final class StockRows {
     public List<StockLot> finished(Shop shop, LocalDate productionDate) {
         LocalDate lastMaking = shop.calendar().previous(productionDate);
         List<StockLot> stock = new ArrayList<>();
-        Holds holds = new RecordRows(sql).holds();
+        Holds holds = new RecordRows(sql).holds(shop);
         for (Made made : made(productionDate)) {
             Optional<Count> count = count(made, shop);
             Instant since = count.map(Count::at).orElse(Instant.EPOCH);
@@ -62,12 +62,13 @@ public final class StockRows {
     }
 
     /**
-     * Bought lots counted by mass that are still here, first expired first out, then the oldest: received, less what earlier days' tubs and
+     * Bought lots counted by mass that are still here and not held, first expired first out, then the oldest: received, less what earlier days' tubs and
      * batches took, less the tubs of the day's own soak call and those of its plan that were to be filled by now.
      */
     public List<BeanLot> beans(Shop shop, LocalDate productionDate, Instant now) {
+        Holds holds = new RecordRows(sql).holds(shop);
         return materials(shop, productionDate, now).holdings().stream()
-                .filter(lot -> lot.unit() == Material.Unit.KILOGRAM && lot.left() > 0)
+                .filter(lot -> lot.unit() == Material.Unit.KILOGRAM && lot.left() > 0 && !holds.isHeld(lot.lot()))
                 .map(lot -> new BeanLot(lot.lot(), lot.material(), Mass.milligrams(lot.left()), lot.receivedOn()))
                 .toList();
     }

@@ -39,6 +39,18 @@ public final class TraceRows {
         return web(shop, now, materials(shop, now));
     }
 
+    /** What was made of what, without who got it. */
+    Web lots(Shop shop) {
+        MaterialBook materials = materials(shop, Instant.EPOCH);
+        return new Web(List.of(), new SourceRows(sql, materials).all(), feeds(), List.of());
+    }
+
+    private List<Feed> feeds() {
+        return sql.list(TraceRows::feed, """
+                SELECT lot, into_lot, mass_mg FROM plan_feed
+                JOIN plan_in_force USING (production_date, revision)""");
+    }
+
     /** The same where the bought lots are known already. */
     public Web web(Shop shop, Instant now, MaterialBook materials) {
         return sql.inTransaction(() -> new Weaving(shop, now).web(materials));
@@ -53,28 +65,28 @@ public final class TraceRows {
     private final class Weaving {
         private final Shop shop;
         private final Instant now;
-        private final Holds holds = new RecordRows(sql).holds();
+        private final Holds holds;
         private final RecordedLots records = new RecordedLots(sql);
+        private final Vans vans;
 
         Weaving(Shop shop, Instant now) {
             this.shop = shop;
             this.now = now;
+            this.holds = new RecordRows(sql).holds(shop);
+            this.vans = new Vans(sql, shop);
         }
 
         Web web(MaterialBook materials) {
             List<Handed> handed = handed();
             Map<LotCode, Batch> batches = batches(handed);
-            return new Web(
-                    batches.values(), new SourceRows(sql, materials).all(), sql.list(TraceRows::feed, """
-                            SELECT lot, into_lot, mass_mg FROM plan_feed
-                            JOIN plan_in_force USING (production_date, revision)"""), handed);
+            return new Web(batches.values(), new SourceRows(sql, materials).all(), feeds(), handed);
         }
 
         private Map<LotCode, Batch> batches(List<Handed> handed) {
             Map<LotCode, List<Handed>> byLot = new HashMap<>();
             handed.forEach(one ->
                     byLot.computeIfAbsent(one.lot(), any -> new ArrayList<>()).add(one));
-            PackStates states = new PackStates(shop, records, byLot);
+            PackStates states = new PackStates(vans, records, byLot);
             Map<LotCode, Map<String, Integer>> filled = filled();
             Map<LotCode, Batch> batches = new TreeMap<>();
             sql.list(
@@ -143,6 +155,7 @@ public final class TraceRows {
                     SELECT order_number, line, lot, route, customer, product, packs, delivery_date
                     FROM plan_allocation JOIN plan_in_force USING (production_date, revision)
                     ORDER BY delivery_date, route, customer, order_number, line, lot""");
+            if (records.delivered().isEmpty()) return allocated;
             allocated.forEach(one -> planned.put(one.order() + " " + one.line(), one));
             records.delivered().forEach(recorded -> {
                 Fact.Delivered fact = (Fact.Delivered) recorded.fact();
@@ -179,7 +192,7 @@ public final class TraceRows {
         private Handed allocated(Row row) throws SQLException {
             LotCode lot = row.lot("lot");
             LocalDate day = row.day("delivery_date");
-            Instant departs = PackStates.departs(shop, row.text("route"), day);
+            Instant departs = vans.left(row.text("route"), day);
             boolean isGone = !departs.isAfter(now)
                     && !holds.wasHeld(lot, departs)
                     && records.lostAt(lot).filter(at -> at.isBefore(departs)).isEmpty();

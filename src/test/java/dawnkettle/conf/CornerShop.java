@@ -31,6 +31,11 @@ record CornerShop(Path dir) {
         return this;
     }
 
+    /** Writes something behind the end of a file. */
+    CornerShop appending(String file, String text) throws IOException {
+        return holding(file, Files.readString(dir.resolve(file), UTF_8) + text);
+    }
+
     CornerShop holding(String file, String text) throws IOException {
         Files.writeString(dir.resolve(file), text, UTF_8);
         return this;

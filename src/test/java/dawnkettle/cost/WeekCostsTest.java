@@ -243,4 +243,21 @@ class WeekCostsTest {
         ProductCost one = week.products().get(product);
         return new WeekCosts(week.monday().minusWeeks(1), week.days(), week.routes(), List.of(one), one);
     }
+
+    /** 443 scheduled minutes at 21.50 an hour are 158.74; 9 hours by the clock are 193.50, and all of the difference is hours. */
+    @Test
+    void hours_by_the_clock_count_instead_of_the_scheduled_ones_and_move_the_work_not_the_wage() {
+        MadeDay scheduled = friday(Map.of());
+        MadeDay clocked = scheduled.worked(java.time.Duration.ofHours(9));
+        WeekCosts then = WeekCosts.byWeek(List.of(scheduled), SHOP).get(0);
+        WeekCosts now = WeekCosts.byWeek(List.of(clocked), SHOP).get(0);
+        assertThat(then.all().part(CostPart.LABOUR)).isEqualTo(usd("158.74"));
+        assertThat(now.all().part(CostPart.LABOUR)).isEqualTo(usd("193.50"));
+        assertThat(now.all().handSeconds()).isEqualTo(9 * 3_600);
+        assertThat(clocked.clocked()).isTrue();
+        Moves moves = Moves.between(then, now);
+        assertThat(moves.whole()).isEqualTo(usd("34.76"));
+        assertThat(moves.parts().get(Cause.WORK_USE).minor()).isBetween(3_474L, 3_478L);
+        assertThat(Math.abs(moves.parts().get(Cause.WAGE).minor())).isLessThanOrEqualTo(2);
+    }
 }

@@ -49,7 +49,7 @@ class CostReportTest {
                 weeks,
                 Optional.of(new Standard(SHOP).week(days)),
                 YieldCourse.of(SHOP.recipes(), yields()),
-                new WeekBook.Trade(sales(monday), containers(), monday.minusWeeks(20), days, prices),
+                new WeekBook.Trade(sales(monday), containers(), monday.plusDays(6), days, prices),
                 SHOP);
     }
 
@@ -86,7 +86,7 @@ class CostReportTest {
     }
 
     private static List<Sale.Containers> containers() {
-        return List.of(new Sale.Containers("HERON", "FIRM-BK", 40, 31, Millrace.usd("4.00")));
+        return List.of(new Sale.Containers("HERON", "FIRM-BK", 40, 31, 0, Millrace.usd("4.00")));
     }
 
     @Test
@@ -96,7 +96,8 @@ class CostReportTest {
         Golden.check("mail/costs.html", mail.body().html());
         Golden.check("mail/costs.csv", csv(mail));
         Golden.check("mail/deliveries.csv", csv(mail, 1));
-        Golden.check("mail/containers.csv", csv(mail, 2));
+        Golden.check("mail/prices.csv", csv(mail, 2));
+        Golden.check("mail/containers.csv", csv(mail, 3));
         Files.write(
                 Path.of("target/golden/mail/costs.png"),
                 mail.body().pictures().get(0).png().toArray());

@@ -112,4 +112,82 @@ class HeldLotTest {
         assertThat(new Gate(shop.office).holdIfOut(cooked)).isEmpty();
         assertThat(new Gate(shop.office).held(LabelShop.PLAN)).isEmpty();
     }
+
+    private Fact bought(String lot) {
+        return new Fact.Received(
+                "BEAN-YEL",
+                lot,
+                dawnkettle.stock.Quantity.of(dawnkettle.measure.Mass.kilograms(2000)),
+                dawnkettle.measure.Money.minor(
+                        200_000, shop.office.shop().house().currency()));
+    }
+
+    @Test
+    void a_held_lot_of_beans_holds_all_that_was_made_of_it_and_is_soaked_no_more_until_it_is_released() {
+        String lot = "YEL-HELD";
+        Instant before = shop.office.now().minusSeconds(86_400L * 30);
+        ledger.records().add(new Recorded(bought(lot), before, before, "came"));
+        LabelShop.PLAN.soaks()
+                .forEach(soak -> ledger.records()
+                        .add(new Recorded(
+                                new Fact.Soaked(LabelShop.DAY, soak.tub(), lot, soak.beans()),
+                                soak.fillAt(),
+                                soak.fillAt(),
+                                "soaked " + soak.tub())));
+        assertThat(beans()).contains(lot);
+        LotCode other = LabelShop.PLAN.batches().stream()
+                .filter(batch -> !batch.lot().equals(LOT) && !batch.beans().isZero())
+                .map(PlannedBatch::lot)
+                .findFirst()
+                .orElseThrow();
+        write(new Fact.Held(other, "looked odd"));
+        write(new Fact.HeldBought("BEAN-YEL", lot, "mould in a sack"));
+
+        assertThat(beans()).doesNotContain(lot);
+        var held = new Gate(shop.office).held(LabelShop.PLAN);
+        for (LotCode made : new Tracing(shop.office).web().madeWith(lot))
+            assertThat(held).containsKey(made);
+        assertThat(held).containsEntry(LOT, "made with held lot YEL-HELD: mould in a sack");
+        night();
+        assertThat(shop.printer.runsOfMost()).isEmpty();
+        assertThat(new Tracing(shop.office).heldWith(lot)).isNotEmpty().allMatch(line -> line.contains(" held; "));
+
+        write(new Fact.ReleasedBought("BEAN-YEL", lot, "Q. Millrace", "the mould was on the sack alone"));
+        assertThat(beans()).contains(lot);
+        assertThat(new Gate(shop.office).held(LabelShop.PLAN))
+                .doesNotContainKey(LOT)
+                .containsEntry(other, "looked odd");
+        night();
+        assertThat(run().orElseThrow().state()).isEqualTo(Effect.State.DONE);
+    }
+
+    private java.util.List<String> beans() {
+        return ledger.stock().beans(shop.office.shop(), LabelShop.DAY.plusDays(1), shop.office.now()).stream()
+                .map(dawnkettle.stock.BeanLot::lot)
+                .toList();
+    }
+
+    @Test
+    void a_batch_of_a_held_lot_is_let_go_by_itself_too() {
+        Recorded held =
+                new Recorded(new Fact.HeldBought("BEAN-YEL", "Y1", "mould"), shop.office.now(), shop.office.now(), "a");
+        Recorded one = new Recorded(
+                new Fact.Released(LOT, "Q. Millrace", "tasted"), shop.office.now(), shop.office.now(), "b");
+        dawnkettle.stock.Holds holds =
+                new dawnkettle.stock.Holds(java.util.List.of(held, one), lot -> java.util.Set.of(LOT));
+        assertThat(holds.isHeld(LOT)).isFalse();
+        assertThat(holds.isHeld("Y1")).isTrue();
+    }
+
+    @Test
+    void what_is_made_with_two_held_lots_waits_for_both() {
+        Instant now = shop.office.now();
+        dawnkettle.stock.Holds holds = new dawnkettle.stock.Holds(
+                java.util.List.of(
+                        new Recorded(new Fact.HeldBought("BEAN-YEL", "Y1", "mould"), now, now, "a"),
+                        new Recorded(new Fact.HeldBought("BEAN-YEL", "Y2", "stones"), now, now, "b"),
+                        new Recorded(new Fact.ReleasedBought("BEAN-YEL", "Y1", "Q. Millrace", "well"), now, now, "c")),
+                lot -> java.util.Set.of(LOT));
+        assertThat(holds.why(LOT)).contains("made with held lot Y2: stones");
+    }
 }

@@ -1,12 +1,14 @@
 package dawnkettle.stock;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import dawnkettle.DemoDay;
 import dawnkettle.conf.ReadConfiguration;
 import dawnkettle.measure.Celsius;
 import dawnkettle.measure.Mass;
+import dawnkettle.measure.Money;
 import dawnkettle.shop.Shop;
 import dawnkettle.stock.KnownLots.Bought;
 import dawnkettle.stock.KnownLots.FilledTub;
@@ -16,6 +18,7 @@ import dawnkettle.stock.KnownLots.Numbered;
 import dawnkettle.stock.KnownLots.Packs;
 import dawnkettle.stock.KnownLots.Past;
 import dawnkettle.trouble.BadFile;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -103,6 +106,53 @@ class KeepingWordsTest {
                 .isEqualTo(new Fact.Containers("C002", "MED-BKT", Fact.Containers.Way.COUNTED, 0, ""));
         assertThat(record("containers C002 MED-BKT back 2"))
                 .isEqualTo(new Fact.Returned("C002", "MED-BKT", Fact.Returned.What.CONTAINERS, 2, ""));
+    }
+
+    @Test
+    void a_supplier_s_lot_prices_hours_and_what_was_short_are_written_as_they_were_typed() {
+        assertThat(record("hold yel-261128 mould in a sack"))
+                .isEqualTo(new Fact.HeldBought("BEAN-YEL", "YEL-261128", "mould in a sack"));
+        assertThat(record("hours 2026-12-03 41.5"))
+                .isEqualTo(new Fact.Worked(FRIDAY.minusDays(1), Duration.ofMinutes(2_490)));
+        assertThat(record("hours 2026-12-04 41:20")).isEqualTo(new Fact.Worked(FRIDAY, Duration.ofMinutes(2_480)));
+        Fact.Priced price = new Fact.Priced(
+                "everyday", "FIRM-400", Money.minor(310, SHOP.house().currency()), LocalDate.of(2027, 1, 4));
+        assertThat(record("price FIRM-400 3.10 from 2027-01-04")).isEqualTo(price);
+        assertThat(record("price firm-400 3.10 usd from 2027-01-04 Everyday")).isEqualTo(price);
+        assertThat(record("short C002 FIRM-400 3 of 261204-FI01 not in the van"))
+                .isEqualTo(new Fact.Returned(
+                        "C002", "FIRM-400", Fact.Returned.What.SHORT, 3, "not in the van", Optional.of(FIRM)));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
+            price FIRM-400 3.10EUR from 2027-01-04 | record word:3: price "3.10EUR" is in EUR; this shop counts in USD: write what it cost in USD
+            price FIRM-400 -3 from 2027-01-04      | record word:3: price "-3" is below zero; write what a pack costs, 0 or more
+            price FIRM-400 0 from 2027-01-04       | record word:3: price "0" is nothing; write what a pack costs
+            price FIRM-400 3.10 on 2027-01-04      | record word:4: "on" is not the word from; write from which day: from 2026-12-04
+            price FIRM-400 3.10 from monday        | record word:5: date "monday" is not a day; write year-month-day, as 2026-12-04
+            price FIRM-4OO 3.10 from 2027-01-04    | record word:2: unknown product "FIRM-4OO"; did you mean "FIRM-400"?
+            price FIRM-400 3.10 from 2027-01-04 everday | record word:6: there is no price list "everday"; did you mean "everyday"?
+            hours 2026-12-05 41                    | record word:2: date "2026-12-05" is in the future; record the hours when they are worked
+            hours 2026-12-04 -4                    | record word:3: hours "-4" are below zero; write all hands together, as 41.5 or 41:30
+            hours 2026-12-04 many                  | record word:3: hours "many" are not hours and minutes; write all hands together, as 41.5 or 41:30
+            hours 2026-12-04 900                   | record word:3: hours "900" are not more than 0 and at most 500; write the hours of all hands together, not minutes
+            hold YEL-261129 mould                  | record word:2: lot "YEL-261129" is neither like 261204-FI03 nor a supplier's lot that came in; did you mean "YEL-261128"?
+            release YEL-261128 by Millrace fine    | record word:2: lot "YEL-261128" is not held; there is nothing to release
+            hold YEL-261128                        | record; a word is missing
+            """)
+    void what_cannot_be_held_priced_or_worked_is_refused_with_the_remedy(String line, String message) {
+        assertThatThrownBy(() -> record(line)).hasMessageContaining(message.replace("record; ", ""));
+    }
+
+    @Test
+    void every_fact_is_of_one_kind() {
+        for (Class<?> fact : Fact.class.getPermittedSubclasses())
+            assertThat(java.util.Arrays.stream(Fact.Kind.values())
+                            .filter(kind -> kind.isOf(fact))
+                            .count())
+                    .as(fact.getSimpleName())
+                    .isEqualTo(1);
     }
 
     @Test

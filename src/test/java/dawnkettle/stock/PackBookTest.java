@@ -82,4 +82,34 @@ class PackBookTest {
             default -> book.counted(at, packs, "");
         }
     }
+
+    /** What {@code trace} tells of a lot: each pack once, and together all that were filled. */
+    @Test
+    void in_stock_allocated_loaded_returned_destroyed_and_gone_add_up_to_all() {
+        PackBook book = new PackBook();
+        book.filled(Instant.ofEpochSecond(1), 100);
+        book.loaded(Instant.ofEpochSecond(2), 60);
+        book.allocated(12);
+        book.returned(Instant.ofEpochSecond(3), 5);
+        book.missing(Instant.ofEpochSecond(3), 2);
+        book.destroyed(Instant.ofEpochSecond(4), 8);
+        book.sold(Instant.ofEpochSecond(5), 4);
+        book.lost(Instant.ofEpochSecond(6), 1);
+        PackBook.State state = book.played();
+        assertThat(state.here()).isEqualTo(new PackBook.Here(12, 20));
+        assertThat(state.withCustomers())
+                .as("loaded, not returned, not missing")
+                .isEqualTo(53);
+        assertThat(state.back().here()).isZero();
+        assertThat(state.destroyed()).as("5 that came back and 3 from here").isEqualTo(8);
+        assertThat(state.here().all()
+                        + state.withCustomers()
+                        + state.back().here()
+                        + state.destroyed()
+                        + state.out().sold()
+                        + state.out().lost()
+                        + state.back().missing())
+                .isEqualTo(state.in().all())
+                .isEqualTo(100);
+    }
 }

@@ -61,6 +61,10 @@ class RecordRowsTest {
             new Fact.Destroyed(KeptNight.LOT, "FIRM-12", 2, "came back"),
             new Fact.Held(KeptNight.LOT, "cooked too cool"),
             new Fact.Released(KeptNight.LOT, "Q. Millrace", "cooked again"),
+            new Fact.HeldBought("BEANS", "B-77", "mould in a sack"),
+            new Fact.ReleasedBought("BEANS", "B-77", "Q. Millrace", "the sack alone"),
+            new Fact.Worked(DAY, java.time.Duration.ofMinutes(2_490)),
+            new Fact.Returned("HARB", "FIRM-12", Fact.Returned.What.SHORT, 1, "not in the van"),
             new Fact.Cancelled(1, "a slip"));
 
     @TempDir

@@ -56,9 +56,10 @@ sealed interface Cell {
 
         @Override
         public double heightMm(double width, Typeface typeface) {
-            return phrases.stream()
-                    .mapToDouble(phrase -> new Wrapping(typeface).heightMm(phrase.text(), phrase.lettering(), width))
-                    .sum();
+            double height = 0;
+            for (Phrase phrase : phrases)
+                height += Wrapping.of(typeface).heightMm(phrase.text(), phrase.lettering(), width);
+            return height;
         }
 
         @Override
@@ -91,7 +92,7 @@ sealed interface Cell {
         public double heightMm(double width, Typeface typeface) {
             return Math.max(
                     sideMm,
-                    after.isEmpty() ? 0 : new Wrapping(typeface).heightMm(after, lettering, width - sideMm - GAP_MM));
+                    after.isEmpty() ? 0 : Wrapping.of(typeface).heightMm(after, lettering, width - sideMm - GAP_MM));
         }
 
         @Override

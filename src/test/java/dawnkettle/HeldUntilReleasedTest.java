@@ -159,13 +159,11 @@ class HeldUntilReleasedTest {
         }
         String now = "2026-12-03T16:30";
         assertThat(at(now, "receive BEAN-YEL L1 10kg 10EUR").err())
-                .isEqualTo(
-                        "receive word:4: price \"10EUR\" is in EUR; this shop counts in USD: write what it cost"
-                                + " in USD\n");
+                .isEqualTo("receive word:4: price \"10EUR\" is in EUR; this shop counts in USD: write what it cost"
+                        + " in USD\n");
         assertThat(at(now, "record price FIRM-400 3.10EUR from 2027-01-04").err())
-                .isEqualTo(
-                        "record word:3: price \"3.10EUR\" is in EUR; this shop counts in USD: write what it cost"
-                                + " in USD\n");
+                .isEqualTo("record word:3: price \"3.10EUR\" is in EUR; this shop counts in USD: write what it cost"
+                        + " in USD\n");
         assertThat(at(now, "record count 261204-FI01 FIRM-400 -3").err())
                 .contains("packs \"-3\" is below zero; write 0 or more");
         assertThat(at(now, "record hold 261204-ZZ09 why").err())

@@ -28,7 +28,7 @@ final class PrintHolds {
 
     /** Looks at the plans only where something is held at all: it is asked each minute. */
     void run() {
-        Set<LotCode> held = office.ledger().records().holds().held();
+        Set<LotCode> held = office.ledger().records().holds(office.shop()).held();
         if (held.isEmpty()) return;
         LocalDate today = office.now().atZone(office.shop().house().zone()).toLocalDate();
         for (LocalDate day : office.ledger().plans().days())
@@ -59,7 +59,7 @@ final class PrintHolds {
         if (printed.isEmpty()) return news;
         for (Allocation line : plan.allocation())
             if (held.contains(line.lot())
-                    && !office.ledger().records().holds().wasHeld(line.lot(), printed.get())
+                    && !office.ledger().records().holds(office.shop()).wasHeld(line.lot(), printed.get())
                     && isHere(plan, line)) news.add(line.lot());
         return news;
     }

@@ -30,6 +30,11 @@ public record Edges(Senses senses, PaperDesk paper, LabelDesk labels, MailDesk m
     /** Case labels. */
     public record LabelDesk(LabelPrinter printer, LotLabels lots) {}
 
-    /** Mails. */
-    public record MailDesk(Post post, Charts charts, SheetDrawing enclosures) {}
+    /** Mails, out and in. */
+    public record MailDesk(Post post, Charts charts, SheetDrawing enclosures, MailIn in) {
+        /** Where none come in. */
+        public MailDesk(Post post, Charts charts, SheetDrawing enclosures) {
+            this(post, charts, enclosures, MailIn.NONE);
+        }
+    }
 }

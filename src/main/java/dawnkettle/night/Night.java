@@ -24,6 +24,7 @@ public final class Night {
     private final PrintLabels labels;
     private final Letters letters;
     private final Alerts alerts;
+    private final TakeMails mails;
     private final Predicate<Timetable.Slot> mine;
 
     /** All that falls due from the ledger's first day on. */
@@ -38,6 +39,7 @@ public final class Night {
         this.labels = new PrintLabels(office);
         this.letters = new Letters(office);
         this.alerts = new Alerts(office, letters);
+        this.mails = new TakeMails(office, letters);
         SheetEffects effects = new SheetEffects(office);
         PlanTomorrow planning = new PlanTomorrow(office);
         PrintSheets sheets = new PrintSheets(office, effects);
@@ -56,6 +58,7 @@ public final class Night {
     /** Takes in orders, then runs every step that is due. A step that fails never stops the next. */
     public void tick() {
         new TakeOrders(office).run();
+        mails.run();
         Instant now = office.now();
         for (Timetable.Slot slot : slots(now)) if (!slot.due().isAfter(now)) run(slot);
         letters.deliver();

@@ -17,7 +17,8 @@ final class Migrations {
             "005-more-records.sql",
             "006-alarms.sql",
             "007-keeping.sql",
-            "008-labels.sql");
+            "008-labels.sql",
+            "009-mails.sql");
 
     /** "Dwnk" in ASCII: says that a SQLite file is a ledger of ours. */
     private static final int APPLICATION_ID = 0x44776e6b;

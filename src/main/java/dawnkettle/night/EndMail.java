@@ -16,11 +16,16 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Brings one mail to its one end: taken, needs an answer, or set aside. */
 final class EndMail {
     /** A mail this old is a replay, or lay somewhere; what it asks for may be long over (common practice, no source). */
     private static final Duration OLD = Duration.ofDays(4);
+
+    /** No address is written down, also where somebody put one into a subject. */
+    private static final Pattern ADDRESS = Pattern.compile("\\S+@\\S+");
 
     private static final Duration NIGHT = Duration.ofHours(12);
 
@@ -75,7 +80,9 @@ final class EndMail {
     }
 
     private MailEnd aside(Arrived mail, Optional<Known> sender, String why) {
-        String subject = Admission.quotable(mail.content().subject()).strip();
+        String subject = Admission.quotable(
+                        ADDRESS.matcher(mail.content().subject()).replaceAll("…"))
+                .strip();
         String said = "mail " + (subject.isEmpty() ? "without a subject" : "\"" + subject + "\"")
                 + sender.map(known -> " that says it is from " + known.word()).orElseGet(() -> from(mail)) + ": " + why;
         return new MailEnd(State.ASIDE, sender.map(Known::word).orElse(""), false, office.now(), said);
@@ -105,7 +112,7 @@ final class EndMail {
                 outcome.open() == 0 ? State.TAKEN : State.ASKED, sender.word(), answered, office.now(), said);
     }
 
-    private static Optional<java.util.Set<String>> permitted(Known sender) {
+    private static Optional<Set<String>> permitted(Known sender) {
         return sender instanceof Crew crew ? Optional.of(crew.permitted()) : Optional.empty();
     }
 

@@ -61,6 +61,7 @@ public final class Night {
         mails.run();
         Instant now = office.now();
         for (Timetable.Slot slot : slots(now)) if (!slot.due().isAfter(now)) run(slot);
+        new ReplanLosses(office).run(this::runAgain);
         letters.deliver();
         alerts.run();
     }
@@ -102,6 +103,14 @@ public final class Night {
         if (now.isAfter(slot.latest())) skip(key, now);
         else if (slot.step() == Step.LABELS) runLabels(key, slot.businessDate());
         else runStep(key, work.get(slot.step()));
+    }
+
+    /** The dawn check of a day once more, for a reason that came up since. */
+    private void runAgain(StepKey key, LocalDate productionDate) {
+        Instant now = office.now();
+        office.ledger().steps().due(key, now, now);
+        StepRow row = office.ledger().steps().find(key).orElseThrow();
+        if (!row.state().isFinal() && !isWaiting(row, now)) runStep(key, work.get(Step.DAWN_CHECK));
     }
 
     private void skip(StepKey key, Instant now) {

@@ -45,7 +45,8 @@ final class TakeMails {
         } catch (DeviceAway away) {
             throw away;
         } catch (RuntimeException mistake) {
-            office.tell("a mail could not be taken, a mistake of ours: " + mistake);
+            office.tell("a mail could not be taken, a mistake of ours: "
+                    + mistake.getClass().getName() + " at " + mistake.getStackTrace()[0]);
             end = office.ledger().inTransaction(() -> ends.stumbled(mail));
         }
         office.tell(end.note());

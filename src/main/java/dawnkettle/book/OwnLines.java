@@ -2,6 +2,7 @@ package dawnkettle.book;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -25,6 +26,9 @@ record OwnLines(List<String> lines, boolean quoted) {
             Pattern.compile("(?i)\\*?(?:sent|date|enviado|fecha|to|para|subject)\\*?:\\s.*");
     private static final Pattern DEVICE = Pattern.compile("(?i)(?:sent from my|get .* for|enviado desde mi)\\b.*");
 
+    private static final Pattern NUMBERED = Pattern.compile("(\\d{1,2})[.)]\\s+(?=\\S)");
+    private static final Pattern BULLET = Pattern.compile("^[-*•·–—]+\\s+");
+
     OwnLines {
         lines = List.copyOf(lines);
     }
@@ -47,7 +51,7 @@ record OwnLines(List<String> lines, boolean quoted) {
                 if (!QUOTE_HEAD.matcher(line).matches()) i++;
             } else if (!DEVICE.matcher(line).matches()) own.add(line);
         }
-        return new OwnLines(own, quoted);
+        return new OwnLines(unnumbered(own), quoted);
     }
 
     private static String joined(String line, String next) {
@@ -64,5 +68,27 @@ record OwnLines(List<String> lines, boolean quoted) {
     /** Where the quotation is marked line by line, what stands between or below it is still the writer's own. */
     private static boolean quotesFollow(List<String> all, int at) {
         return all.subList(at + 1, Math.min(all.size(), at + 3)).stream().anyMatch(line -> line.startsWith(">"));
+    }
+
+    /** Without the numbers of a numbered list and without the dots of a dotted one. */
+    private static List<String> unnumbered(List<String> lines) {
+        List<String> plain = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++)
+            plain.add(BULLET.matcher(unnumbered(lines, i)).replaceFirst(""));
+        return plain.stream().filter(line -> !line.isBlank()).toList();
+    }
+
+    /** A number counts as one of a list where the line above or below has its neighbour. */
+    private static String unnumbered(List<String> lines, int at) {
+        int own = number(lines.get(at));
+        boolean listed = own > 0
+                && (own > 1 && at > 0 && number(lines.get(at - 1)) == own - 1
+                        || own == 1 && at + 1 < lines.size() && number(lines.get(at + 1)) == 2);
+        return listed ? NUMBERED.matcher(lines.get(at)).replaceFirst("") : lines.get(at);
+    }
+
+    private static int number(String line) {
+        Matcher numbered = NUMBERED.matcher(line);
+        return numbered.lookingAt() ? Integer.parseInt(numbered.group(1)) : 0;
     }
 }

@@ -1,5 +1,7 @@
 package dawnkettle.post;
 
+import static java.nio.charset.StandardCharsets.US_ASCII;
+
 import dawnkettle.mail.Arrived;
 import jakarta.mail.FetchProfile;
 import jakarta.mail.Flags;
@@ -88,6 +90,8 @@ final class Visit implements Callable<Void> {
             profile.add(FetchProfile.Item.FLAGS);
             profile.add(FetchProfile.Item.SIZE);
             profile.add(UIDFolder.FetchProfileItem.UID);
+            // Never the envelope: servers stumble over addresses that are none.
+            profile.add(IMAPFolder.FetchProfileItem.INTERNALDATE);
             inbox.fetch(group, profile);
             for (Message message : group)
                 if (handed < MOST_MAILS && !message.getFlags().contains(MARK)) one(inbox, message);
@@ -99,7 +103,7 @@ final class Visit implements Callable<Void> {
         Flags marks = new Flags();
         if (!isKnown.test(place)) {
             handed++;
-            there.put(Optional.of(read(place, (IMAPMessage) message)));
+            there.put(Optional.of(fetched(inbox, place, (IMAPMessage) message)));
             marks.add(back.take() ? Flags.Flag.SEEN : Flags.Flag.FLAGGED);
         }
         if (keepsMarks(inbox)) marks.add(MARK);
@@ -112,12 +116,23 @@ final class Visit implements Callable<Void> {
                 || Arrays.asList(permitted.getUserFlags()).contains(MARK);
     }
 
+    /** A mail that the server can't show is set aside, so that it does not stand before all others for ever. */
+    private Arrived fetched(Folder inbox, Arrived.Place place, IMAPMessage message)
+            throws MessagingException, IOException {
+        try {
+            return read(place, message);
+        } catch (MessagingException | IOException e) {
+            if (!inbox.isOpen()) throw e;
+            return ReadArrived.refused(place, hash(place), "the mailbox can't show it");
+        }
+    }
+
+    private static String hash(Arrived.Place place) {
+        return ReadArrived.hash(place.toString().getBytes(US_ASCII));
+    }
+
     private Arrived read(Arrived.Place place, IMAPMessage message) throws MessagingException, IOException {
-        if (message.getSize() > MOST_BYTES)
-            return ReadArrived.refused(
-                    place,
-                    ReadArrived.hash(place.toString().getBytes(java.nio.charset.StandardCharsets.US_ASCII)),
-                    "it is larger than 1 MB");
+        if (message.getSize() > MOST_BYTES) return ReadArrived.refused(place, hash(place), "it is larger than 1 MB");
         message.setPeek(true);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         message.writeTo(bytes);

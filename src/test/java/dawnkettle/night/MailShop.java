@@ -8,6 +8,7 @@ import com.icegreen.greenmail.util.ServerSetup;
 import dawnkettle.book.BookLine;
 import dawnkettle.conf.Configuration;
 import dawnkettle.conf.ReadConfiguration;
+import dawnkettle.mail.Arrived;
 import dawnkettle.mail.Mail;
 import dawnkettle.mail.Mailbox;
 import dawnkettle.post.ImapMailbox;
@@ -15,6 +16,7 @@ import dawnkettle.post.MailboxSettings;
 import dawnkettle.post.PostSettings.Security;
 import dawnkettle.store.Ledger;
 import dawnkettle.store.MailEnd;
+import dawnkettle.trouble.DeviceAway;
 import jakarta.mail.Flags;
 import jakarta.mail.Session;
 import jakarta.mail.internet.MimeMessage;
@@ -33,6 +35,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /** The demonstration shop with an order mailbox on a real ledger; a mail server of the test's own, or one that is named. */
 final class MailShop implements AutoCloseable {
@@ -46,12 +49,16 @@ final class MailShop implements AutoCloseable {
 
     final List<Mail> sent = new ArrayList<>();
     final List<String> story = new ArrayList<>();
+    private final Path folder;
     final Ledger ledger;
     final Office office;
     final Letters letters;
     final TakeMails mails;
-    final GreenMail server;
-    final GreenMailUser box;
+    boolean away;
+    boolean powerFails;
+    private GreenMail server;
+    private GreenMailUser box;
+    private Mailbox mailbox;
     Instant now = NOON;
 
     MailShop(Path folder) throws Exception {
@@ -60,31 +67,18 @@ final class MailShop implements AutoCloseable {
 
     /** @param mailbox another mailbox than the test's own server */
     MailShop(Path folder, Mailbox mailbox) throws Exception {
-        server = new GreenMail(new ServerSetup(0, "127.0.0.1", ServerSetup.PROTOCOL_IMAP));
-        server.start();
-        box = server.setUser("orders@millrace.example", "orders", "soymilk");
+        this.folder = folder;
+        this.mailbox = mailbox;
+        if (mailbox == null) newServer();
         ledger = Ledger.open(folder.resolve("ledger.db"));
-        Path secret = Files.writeString(folder.resolve("secret"), "soymilk\n");
-        Files.setPosixFilePermissions(secret, PosixFilePermissions.fromString("rw-------"));
-        MailboxSettings settings = new MailboxSettings(
-                "127.0.0.1",
-                server.getImap().getPort(),
-                Security.NONE,
-                "orders",
-                Optional.of(secret),
-                SERVER,
-                Duration.ofSeconds(15));
         OrderMailSettings rules = new OrderMailSettings(
                 List.of("owner@millrace.example"),
                 Map.of("hall@millrace.example", Set.of("lost", "count", "yield")),
                 Map.of(TOKEN, "C003"),
                 Duration.ofMinutes(2),
                 OrderMailSettings.Limits.USUAL);
-        MailIn in = new MailIn(
-                mailbox == null ? new ImapMailbox(settings) : mailbox,
-                rules,
-                (file, book, shop, at) -> Attached.read(file, book, shop, at),
-                List.of());
+        MailIn in =
+                new MailIn(this::look, rules, (file, book, shop, at) -> Attached.read(file, book, shop, at), List.of());
         Edges edges =
                 new Edges(null, null, null, new Edges.MailDesk((mail, date) -> sent.add(mail), null, null, in), null);
         office = new Office(
@@ -110,6 +104,33 @@ final class MailShop implements AutoCloseable {
                 (at, line) -> story.add(line));
         letters = new Letters(office);
         mails = new TakeMails(office, letters);
+    }
+
+    /** Another server, whose places are all new. */
+    void newServer() throws Exception {
+        if (server != null) server.stop();
+        server = new GreenMail(new ServerSetup(0, "127.0.0.1", ServerSetup.PROTOCOL_IMAP));
+        server.start();
+        box = server.setUser("orders@millrace.example", "orders", "soymilk");
+        Path secret = Files.writeString(folder.resolve("secret"), "soymilk\n");
+        Files.setPosixFilePermissions(secret, PosixFilePermissions.fromString("rw-------"));
+        mailbox = new ImapMailbox(new MailboxSettings(
+                "127.0.0.1",
+                server.getImap().getPort(),
+                Security.NONE,
+                "orders",
+                Optional.of(secret),
+                SERVER,
+                Duration.ofSeconds(15)));
+    }
+
+    private void look(Predicate<Arrived.Place> isKnown, Predicate<Arrived> taker) {
+        if (away) throw DeviceAway.clean("order mailbox is away", null);
+        mailbox.look(isKnown, mail -> {
+            boolean dealtWith = taker.test(mail);
+            if (powerFails) throw new IllegalStateException("power");
+            return dealtWith;
+        });
     }
 
     /** Puts a mail into the mailbox as it is. */
@@ -159,6 +180,6 @@ final class MailShop implements AutoCloseable {
     @Override
     public void close() {
         ledger.close();
-        server.stop();
+        if (server != null) server.stop();
     }
 }

@@ -159,6 +159,55 @@ class OrderMailTest {
     }
 
     @Test
+    void a_mail_that_the_server_stumbles_over_does_not_stand_before_the_others() throws Exception {
+        String group = "From: shop: a@kitchen.example, b@kitchen.example;\n";
+        shop.arrives(group + "Subject: [x] \"(\nMessage-ID: <g@kitchen.example>\n\n4 buckets\n");
+        shop.arrives(mail("owner@millrace.example", "1", "\norder C002 FIRM-400 24 2026-12-05\n"));
+        shop.look();
+        assertThat(shop.ends()).extracting(MailEnd::state).containsExactly(State.ASIDE, State.TAKEN);
+    }
+
+    @Test
+    void mails_under_new_places_after_the_server_counted_anew_are_known_again() throws Exception {
+        String order = mail("owner@millrace.example", "1", "\norder C002 FIRM-400 24 2026-12-05\n");
+        shop.arrives(order);
+        shop.look();
+        shop.newServer();
+        shop.arrives(order);
+        shop.arrives(mail("owner@millrace.example", "2", "\norder C004 FIRM-400 2 2026-12-05\n"));
+        shop.look();
+        assertThat(shop.ends()).extracting(MailEnd::state).containsExactly(State.TAKEN, State.ASIDE, State.TAKEN);
+        assertThat(shop.booked()).containsExactly("C002 FIRM-400 24 2026-12-05", "C004 FIRM-400 2 2026-12-05");
+        assertThat(shop.sent).hasSize(2);
+    }
+
+    @Test
+    void a_mailbox_that_is_away_is_told_and_asked_again_later_and_nothing_is_lost() throws Exception {
+        shop.arrives(mail("owner@millrace.example", "1", "\norder C002 FIRM-400 24 2026-12-05\n"));
+        shop.away = true;
+        shop.look();
+        assertThat(shop.story).containsExactly("order mailbox is away");
+        assertThat(shop.ends()).isEmpty();
+        shop.away = false;
+        shop.look();
+        assertThat(shop.booked()).hasSize(1);
+    }
+
+    @Test
+    void a_mail_that_was_booked_but_not_marked_because_the_power_went_is_not_booked_again() throws Exception {
+        shop.arrives(mail("owner@millrace.example", "1", "\norder C002 FIRM-400 24 2026-12-05\n"));
+        shop.powerFails = true;
+        org.assertj.core.api.Assertions.assertThatThrownBy(() -> shop.look()).hasMessage("power");
+        shop.powerFails = false;
+        shop.now = shop.now.plusSeconds(600);
+        shop.look();
+        shop.look();
+        assertThat(shop.booked()).hasSize(1);
+        assertThat(shop.ends()).hasSize(1);
+        assertThat(shop.sent).hasSize(1);
+    }
+
+    @Test
     void one_sender_is_answered_six_times_an_hour_and_taken_all_the_same() throws Exception {
         for (int i = 0; i < 8; i++)
             shop.arrives(mail(MailShop.address("C002"), "m" + i, withTable(table("W-" + i, "C002"))));

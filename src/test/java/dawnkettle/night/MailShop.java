@@ -6,6 +6,7 @@ import com.icegreen.greenmail.user.GreenMailUser;
 import com.icegreen.greenmail.util.GreenMail;
 import com.icegreen.greenmail.util.ServerSetup;
 import dawnkettle.book.BookLine;
+import dawnkettle.book.OrderWords;
 import dawnkettle.conf.Configuration;
 import dawnkettle.conf.ReadConfiguration;
 import dawnkettle.mail.Arrived;
@@ -104,6 +105,11 @@ final class MailShop implements AutoCloseable {
                 (at, line) -> story.add(line));
         letters = new Letters(office);
         mails = new TakeMails(office, letters);
+    }
+
+    private static OrderWords words(String language) throws Exception {
+        Path file = Path.of("src/main/resources/dawnkettle/words", language + ".txt");
+        return OrderWords.parse(language, Files.readString(file));
     }
 
     /** Another server, whose places are all new. */

@@ -18,6 +18,6 @@ CREATE INDEX mail_in_by_content ON mail_in (sha256);
 CREATE INDEX mail_in_by_time ON mail_in (at);
 
 CREATE TRIGGER mail_in_stays BEFORE UPDATE ON mail_in
-BEGIN SELECT RAISE(ABORT, 'a mail came to its end once'); END;
+BEGIN SELECT RAISE(ABORT, 'a mail''s end stays as it is'); END;
 CREATE TRIGGER mail_in_is_kept BEFORE DELETE ON mail_in
 BEGIN SELECT RAISE(ABORT, 'a mail that came in is kept'); END;

@@ -27,8 +27,8 @@ final class RealServers implements AutoCloseable {
     private static final String EXIM = "/usr/sbin/exim4";
     private static final String DOVECOT = "/usr/sbin/dovecot";
 
-    /** Debian's uid and gid of the user "mail" (base-passwd). */
-    private static final int MAIL = 8;
+    /** Exim delivers as its own user where its configuration is not the machine's. */
+    private static final String MAIL = "Debian-exim";
 
     final int smtp;
     final int imap;
@@ -49,7 +49,7 @@ final class RealServers implements AutoCloseable {
         certificates();
         Files.writeString(folder.resolve("dovecot.conf"), dovecot());
         Files.writeString(folder.resolve("exim.conf"), exim());
-        run("chown", "-R", "mail:mail", "mail", "home");
+        run("chown", "-R", MAIL + ":" + MAIL, "mail", "home");
         run("chown", "-R", "Debian-exim:Debian-exim", "spool", "log");
         start(DOVECOT, "-F", "-c", folder.resolve("dovecot.conf").toString());
         start(EXIM, "-C", folder.resolve("exim.conf").toString(), "-bdf");
@@ -166,9 +166,7 @@ final class RealServers implements AutoCloseable {
                     ssl = yes
                   }
                 }
-                """.replace("DIR", folder.toString())
-                .replace("USER", String.valueOf(MAIL))
-                .replace("PORT", String.valueOf(imap));
+                """.replace("DIR", folder.toString()).replace("USER", MAIL).replace("PORT", String.valueOf(imap));
     }
 
     private String exim() {
@@ -184,6 +182,7 @@ final class RealServers implements AutoCloseable {
                 tls_privatekey = DIR/key.pem
                 acl_smtp_rcpt = check
                 host_lookup =
+                deliver_drop_privilege = true
                 never_users =
                 keep_environment =
                 begin acl
@@ -199,8 +198,6 @@ final class RealServers implements AutoCloseable {
                   driver = appendfile
                   directory = DIR/mail
                   maildir_format
-                  user = mail
-                  group = mail
                   headers_add = Authentication-Results: mx.millrace.example; dmarc=pass header.from=${domain:${address:$h_From:}}
                 begin retry
                 * * F,1h,1m

@@ -22,6 +22,7 @@ import dawnkettle.line.LabelFolder;
 import dawnkettle.line.SerialLabels;
 import dawnkettle.mail.Post;
 import dawnkettle.night.Edges;
+import dawnkettle.night.MailIn;
 import dawnkettle.night.PlanForm;
 import dawnkettle.night.Thermometer;
 import dawnkettle.night.TrustedTime;
@@ -30,6 +31,7 @@ import dawnkettle.paper.PrintQueues;
 import dawnkettle.plan.DayPlan;
 import dawnkettle.plan.RoomCurve;
 import dawnkettle.plan.Temperatures;
+import dawnkettle.post.ImapMailbox;
 import dawnkettle.post.MimeForm;
 import dawnkettle.post.PostFolder;
 import dawnkettle.post.SmtpPost;
@@ -41,6 +43,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Builds the night's doors to the outside: to the devices that {@code conf/} names, or into a folder. */
@@ -84,12 +87,23 @@ final class Doors {
         DropFolder drop = new DropFolder(conf.night().places().dropFolder(), SETTLED);
         TrustedTime time = new SynchronizedClock()::doubt;
         return edges(
-                new Edges.Senses(new DroppedOrders(drop), thermometer(), time),
-                paper(
-                        printer(tray),
-                        conf.night().places().ledger().toAbsolutePath().getParent()),
-                labels(tray),
-                post(tray));
+                        new Edges.Senses(new DroppedOrders(drop), thermometer(), time),
+                        paper(
+                                printer(tray),
+                                conf.night().places().ledger().toAbsolutePath().getParent()),
+                        labels(tray),
+                        post(tray))
+                .takingMail(mailIn());
+    }
+
+    private MailIn mailIn() {
+        return conf.orderMail()
+                .map(choice -> new MailIn(
+                        new ImapMailbox(choice.box()),
+                        choice.rules(),
+                        new AttachedTables(),
+                        WordLists.of(Locale.forLanguageTag(shop.house().language()))))
+                .orElse(MailIn.NONE);
     }
 
     /** The tray always; the queue where there is one. */

@@ -23,6 +23,15 @@ final class DroppedOrders implements OrderSource {
         return folder.look(now).stream().<Parcel>map(File::new).toList();
     }
 
+    static Contents contents(Reading reading) {
+        return new Contents(
+                reading.lines(),
+                reading.amendments(),
+                reading.conflicts().stream().map(Conflict::other).toList(),
+                reading.problems(),
+                reading.isRefused());
+    }
+
     /** One file; what was read of it is kept until it is acknowledged. */
     private static final class File implements Parcel {
         private final Dropped dropped;
@@ -45,12 +54,7 @@ final class DroppedOrders implements OrderSource {
         @Override
         public Contents read(Shop shop, OrderBook book, Instant now) {
             reading = dropped.read(shop, book, now);
-            return new Contents(
-                    reading.lines(),
-                    reading.amendments(),
-                    reading.conflicts().stream().map(Conflict::other).toList(),
-                    reading.problems(),
-                    reading.isRefused());
+            return contents(reading);
         }
 
         @Override

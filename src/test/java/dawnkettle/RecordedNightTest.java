@@ -69,6 +69,32 @@ class RecordedNightTest {
         return night;
     }
 
+    @Test
+    void a_batch_that_is_lost_goes_to_nobody_and_the_day_is_planned_again_at_the_next_look() throws IOException {
+        try (PlayedNight night = night(FRIDAY, "2026-12-03T05:00")) {
+            night.until("2026-12-04T03:30");
+            DayPlan before = night.plan();
+            PlannedBatch lost = before.batches().stream()
+                    .filter(batch ->
+                            before.operationsOf(batch.id()).get(0).start().isBefore(night.instant("2026-12-04T03:00")))
+                    .filter(batch -> before.allocation().stream()
+                            .anyMatch(one -> one.lot().equals(batch.lot())))
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(at("2026-12-04T03:31", "record lost " + lost.lot() + " scorched")
+                            .status())
+                    .isZero();
+            night.tickAt("2026-12-04T03:32");
+            DayPlan after = night.plan();
+            assertThat(after.heading().revision()).isEqualTo(before.heading().revision() + 1);
+            assertThat(after.allocation()).noneMatch(one -> one.lot().equals(lost.lot()));
+            night.tickAt("2026-12-04T03:40");
+            assertThat(night.plan().heading().revision())
+                    .as("once for each loss")
+                    .isEqualTo(after.heading().revision());
+        }
+    }
+
     private DayPlan friday() throws IOException {
         try (PlayedNight night = night(FRIDAY, "2026-12-03T05:00")) {
             night.until("2026-12-04T02:00");

@@ -1,11 +1,8 @@
 package dawnkettle.command;
 
 import dawnkettle.conf.Configuration;
-import dawnkettle.night.FindLots;
 import dawnkettle.night.Office;
-import dawnkettle.stock.Desk;
-import dawnkettle.stock.ReadReceipt;
-import dawnkettle.stock.Recorded;
+import dawnkettle.night.TakeWords;
 import dawnkettle.store.Ledger;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -45,16 +42,9 @@ final class Receive implements Callable<Integer> {
         Configuration conf = wiring.configuration(folder.conf());
         try (Ledger ledger = folder.ledger(conf)) {
             Office office = wiring.service(conf, ledger, (at, line) -> {});
-            String told = ledger.inTransaction(() -> keep(office));
+            String told = ledger.inTransaction(() -> TakeWords.typed(office).receive(words));
             spec.commandLine().getOut().println(told);
         }
         return Dawnkettle.DONE;
-    }
-
-    private String keep(Office office) {
-        Desk desk = new Desk(office.shop(), office.clock().instant(), new FindLots(office).of(words));
-        Recorded receipt = ReadReceipt.read(words, desk);
-        office.ledger().records().add(receipt);
-        return new RecordTold(office.shop()).of(receipt) + RecordTold.allOf(receipt, new FindLots(office).of(words));
     }
 }

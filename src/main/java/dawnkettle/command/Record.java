@@ -1,14 +1,8 @@
 package dawnkettle.command;
 
 import dawnkettle.conf.Configuration;
-import dawnkettle.night.FindLots;
-import dawnkettle.night.Gate;
 import dawnkettle.night.Office;
-import dawnkettle.night.Tracing;
-import dawnkettle.stock.Desk;
-import dawnkettle.stock.Fact;
-import dawnkettle.stock.ReadFact;
-import dawnkettle.stock.Recorded;
+import dawnkettle.night.TakeWords;
 import dawnkettle.store.Ledger;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -77,29 +71,9 @@ final class Record implements Callable<Integer> {
         Configuration conf = wiring.configuration(folder.conf());
         try (Ledger ledger = folder.ledger(conf)) {
             Office office = wiring.service(conf, ledger, (when, line) -> {});
-            String told = ledger.inTransaction(() -> keep(office));
+            String told = ledger.inTransaction(() -> TakeWords.typed(office).record(words, Optional.ofNullable(at)));
             spec.commandLine().getOut().println(told);
         }
         return Dawnkettle.DONE;
-    }
-
-    private String keep(Office office) {
-        Desk desk = new Desk(office.shop(), office.clock().instant(), new FindLots(office).of(words));
-        Recorded recorded = ReadFact.read(words, Optional.ofNullable(at), desk);
-        office.ledger().records().add(recorded);
-        RecordTold told = new RecordTold(office.shop());
-        String number = "Record " + office.ledger().records().lastNumber() + ".";
-        String hold = new Gate(office)
-                .holdIfOut(recorded)
-                .map(held -> "\n" + told.of(held))
-                .orElse("");
-        return told.of(recorded) + hold + heldWith(office, recorded) + "\n" + number;
-    }
-
-    /** Which batches a held lot of a supplier's holds, and how much of them is still here. */
-    private static String heldWith(Office office, Recorded recorded) {
-        if (!(recorded.fact() instanceof Fact.HeldBought held)) return "";
-        List<String> lines = new Tracing(office).heldWith(held.lot());
-        return lines.isEmpty() ? "\nNothing was made with it." : "\nMade with it:\n  " + String.join("\n  ", lines);
     }
 }

@@ -4,6 +4,7 @@ import dawnkettle.conf.Configuration;
 import dawnkettle.night.Office;
 import dawnkettle.night.StoreBook;
 import dawnkettle.stock.Quantity;
+import dawnkettle.stock.RecordTold;
 import dawnkettle.store.Ledger;
 import java.io.PrintWriter;
 import java.time.LocalDate;

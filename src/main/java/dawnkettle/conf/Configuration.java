@@ -9,11 +9,13 @@ import dawnkettle.sheet.SheetSettings;
 import dawnkettle.shop.Shop;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Everything that the owner wrote down in {@code conf/}, checked and whole.
  *
  * @param typefaces files that stand in, in this order, where our own typeface lacks a character
+ * @param orderMail where orders come in by mail, where they do
  */
 public record Configuration(
         Shop shop,
@@ -24,7 +26,8 @@ public record Configuration(
         SheetSettings sheets,
         ThermometerSettings thermometer,
         LabelChoice labels,
-        List<Path> typefaces) {
+        List<Path> typefaces,
+        Optional<OrderMailChoice> orderMail) {
     public Configuration {
         standing = List.copyOf(standing);
         typefaces = List.copyOf(typefaces);

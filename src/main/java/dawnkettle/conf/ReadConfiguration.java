@@ -52,9 +52,10 @@ public final class ReadConfiguration {
         ReadShop readShop = new ReadShop(folder, readHouse, labels.design());
         var shop = readShop.shop(house);
         var sheets = new ReadSheets(file, house).settings(shop.materials());
+        var orderMail = new ReadOrderMailbox(dir, shop.customers()).read(file);
         List<StandingOrder> standing = readShop.standing();
         file.noMore();
         problems.throwIfAny();
-        return new Configuration(shop, standing, night, post, paper, sheets, thermometer, labels, typefaces);
+        return new Configuration(shop, standing, night, post, paper, sheets, thermometer, labels, typefaces, orderMail);
     }
 }

@@ -12,6 +12,11 @@ import java.util.function.Function;
 
 /** All that the night calls and that lies outside: devices, or folders in a rehearsal. */
 public record Edges(Senses senses, PaperDesk paper, LabelDesk labels, MailDesk mail, PlanForm plans) {
+    /** The same with an order mailbox. */
+    public Edges takingMail(MailIn in) {
+        return new Edges(senses, paper, labels, new MailDesk(mail.post(), mail.charts(), mail.enclosures(), in), plans);
+    }
+
     /** What comes in. */
     public record Senses(OrderSource orders, Thermometer thermometer, TrustedTime time) {}
 
@@ -30,6 +35,11 @@ public record Edges(Senses senses, PaperDesk paper, LabelDesk labels, MailDesk m
     /** Case labels. */
     public record LabelDesk(LabelPrinter printer, LotLabels lots) {}
 
-    /** Mails. */
-    public record MailDesk(Post post, Charts charts, SheetDrawing enclosures) {}
+    /** Mails, out and in. */
+    public record MailDesk(Post post, Charts charts, SheetDrawing enclosures, MailIn in) {
+        /** Where none come in. */
+        public MailDesk(Post post, Charts charts, SheetDrawing enclosures) {
+            this(post, charts, enclosures, MailIn.NONE);
+        }
+    }
 }

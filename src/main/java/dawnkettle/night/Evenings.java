@@ -11,14 +11,19 @@ import dawnkettle.plan.PlannedBatch;
 import dawnkettle.plan.PlannedRoute;
 import dawnkettle.plan.PlannedSoak;
 import dawnkettle.plan.SoakCall;
+import dawnkettle.stock.Fact;
+import dawnkettle.stock.LotCode;
+import dawnkettle.stock.Recorded;
 import dawnkettle.store.LabelRows;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Gathers what a plan is computed from: the book, the cold room, the tubs, what has happened. */
 final class Evenings {
@@ -58,7 +63,15 @@ final class Evenings {
         return new Evening.Larder(
                 office.ledger().stock().finished(office.shop(), productionDate),
                 office.ledger().stock().beans(office.shop(), productionDate, office.now()),
-                new Gate(office).heldLots(office.plan(productionDate)));
+                notToBeGiven(productionDate));
+    }
+
+    /** Lots that are held, and those of the day that were lost as a whole: nothing of them leaves. */
+    private Set<LotCode> notToBeGiven(LocalDate productionDate) {
+        Set<LotCode> lots = new HashSet<>(new Gate(office).heldLots(office.plan(productionDate)));
+        for (Recorded recorded : office.ledger().records().all(productionDate, Fact.Kind.LOST))
+            if (recorded.fact() instanceof Fact.LostBatch lost) lots.add(lost.lot());
+        return lots;
     }
 
     private Evening.SoakRoom soakRoom(LocalDate productionDate) {

@@ -25,6 +25,7 @@ public final class Night {
     private final PrintHolds holds;
     private final Letters letters;
     private final Alerts alerts;
+    private final TakeMails mails;
     private final Predicate<Timetable.Slot> mine;
 
     /** All that falls due from the ledger's first day on. */
@@ -39,6 +40,7 @@ public final class Night {
         this.labels = new PrintLabels(office);
         this.letters = new Letters(office);
         this.alerts = new Alerts(office, letters);
+        this.mails = new TakeMails(office, letters);
         SheetEffects effects = new SheetEffects(office);
         PlanTomorrow planning = new PlanTomorrow(office);
         PrintSheets sheets = new PrintSheets(office, effects);
@@ -58,8 +60,10 @@ public final class Night {
     /** Takes in orders, then runs every step that is due. A step that fails never stops the next. */
     public void tick() {
         new TakeOrders(office).run();
+        mails.run();
         Instant now = office.now();
         for (Timetable.Slot slot : slots(now)) if (!slot.due().isAfter(now)) run(slot);
+        new ReplanLosses(office).run(this::runAgain);
         holds.run();
         letters.deliver();
         alerts.run();
@@ -102,6 +106,14 @@ public final class Night {
         if (now.isAfter(slot.latest())) skip(key, now);
         else if (slot.step() == Step.LABELS) runLabels(key, slot.businessDate());
         else runStep(key, work.get(slot.step()));
+    }
+
+    /** The dawn check of a day once more, for a reason that came up since. */
+    private void runAgain(StepKey key, LocalDate productionDate) {
+        Instant now = office.now();
+        office.ledger().steps().due(key, now, now);
+        StepRow row = office.ledger().steps().find(key).orElseThrow();
+        if (!row.state().isFinal() && !isWaiting(row, now)) runStep(key, work.get(Step.DAWN_CHECK));
     }
 
     private void skip(StepKey key, Instant now) {

@@ -103,6 +103,10 @@ public final class Ledger implements AutoCloseable {
         return new OutboxRows(sql);
     }
 
+    public MailRows mails() {
+        return new MailRows(sql);
+    }
+
     public AlarmRows alarms() {
         return new AlarmRows(sql);
     }

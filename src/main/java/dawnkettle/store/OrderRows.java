@@ -96,9 +96,9 @@ public final class OrderRows {
                 ORDER BY seq""", deliveredFrom);
     }
 
-    /** A number for an order of the command line that no line has yet, as C-20261203-2. */
-    public OrderNumber freeNumber(LocalDate today) {
-        String stem = "C-" + DAY.format(today) + "-";
+    /** A number that no line has yet, as C-20261203-2 for an order of the command line, M-20261203-2 for one by mail. */
+    public OrderNumber freeNumber(String letter, LocalDate today) {
+        String stem = letter + "-" + DAY.format(today) + "-";
         long taken = sql.number(
                 "SELECT count(DISTINCT order_number) AS n FROM order_line WHERE order_number GLOB ?", stem + "*");
         return new OrderNumber(stem + (taken + 1));

@@ -20,6 +20,7 @@ final class ScriptedServer implements AutoCloseable {
     static final String DROP = "drop";
     static final String SILENCE = "silence";
     static final String DRIP = "drip";
+    static final String HALF_CLOSE = "half close";
 
     private final ServerSocket listener;
     private final Map<String, String> answers;
@@ -88,6 +89,10 @@ final class ScriptedServer implements AutoCloseable {
         if (answer.equals(DROP)) {
             client.close();
             return false;
+        }
+        if (answer.equals(HALF_CLOSE)) {
+            client.shutdownOutput();
+            return hang(false);
         }
         if (answer.equals(SILENCE)) return hang(false);
         if (answer.equals(DRIP)) return hang(true);

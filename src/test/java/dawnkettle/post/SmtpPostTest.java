@@ -125,6 +125,15 @@ class SmtpPostTest {
     }
 
     @Test
+    void a_server_without_a_name_is_a_clean_failure() throws Exception {
+        // RFC 6761 section 6.4: no name below "invalid" is ever found.
+        SmtpPost post = post("mail.invalid", 587, Security.STARTTLS, Optional.empty(), SSLContext.getDefault());
+        DeviceAway away = failure(post);
+        assertThat(away.isAmbiguous()).isFalse();
+        assertThat(away).hasMessageContaining("did not answer as a mail server does");
+    }
+
+    @Test
     void an_answer_that_puts_it_off_or_refuses_it_is_a_clean_failure_wherever_it_comes() throws Exception {
         String off = "put it off with %s; it is tried again";
         String no = "refused it with %s; look at the addresses and the account";
@@ -144,13 +153,14 @@ class SmtpPostTest {
         for (String verb : List.of("GREETING", "EHLO", "MAIL", "RCPT")) {
             assertClean(Map.of(verb, ScriptedServer.DROP), gone);
             assertClean(Map.of(verb, ScriptedServer.SILENCE), gone);
+            assertClean(Map.of(verb, ScriptedServer.HALF_CLOSE), gone);
         }
     }
 
     @Test
     void a_line_that_drops_or_falls_silent_once_the_message_began_leaves_it_open_whether_it_arrived() throws Exception {
         for (String verb : List.of("DATA", "DOT"))
-            for (String fault : List.of(ScriptedServer.DROP, ScriptedServer.SILENCE))
+            for (String fault : List.of(ScriptedServer.DROP, ScriptedServer.SILENCE, ScriptedServer.HALF_CLOSE))
                 try (ScriptedServer server = new ScriptedServer(Map.of(verb, fault), null)) {
                     DeviceAway away = failure(post(server.port(), Security.NONE, Optional.empty()));
                     assertThat(away.isAmbiguous()).as(verb + " " + fault).isTrue();

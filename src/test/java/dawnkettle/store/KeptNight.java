@@ -72,6 +72,12 @@ final class KeptNight {
         ledger.labels().inFlight(new LabelGroup(LOT, "FIRM-12", 1, 3), CUT_OFF);
         ledger.labels().landed(LOT, "FIRM-12", CUT_OFF.plusSeconds(3600));
         ledger.outbox().queue("<1@shop.example>", "Thursday", new byte[] {1, 2, 3}, CUT_OFF);
+        ledger.mails()
+                .end(
+                        new MailRows.Spot(7, 1),
+                        "<1@kitchen.example>",
+                        "0".repeat(64),
+                        new MailEnd(MailEnd.State.TAKEN, "C002", true, java.time.Instant.EPOCH, "taken"));
         ledger.alarms()
                 .now(
                         List.of(new KeptAlarm(

@@ -146,9 +146,9 @@ class OrdersKeptTest {
 
     @Test
     void an_order_of_the_command_line_gets_the_next_free_number() {
-        assertThat(ledger.orders().freeNumber(THURSDAY)).isEqualTo(new OrderNumber("C-20261203-1"));
+        assertThat(ledger.orders().freeNumber("C", THURSDAY)).isEqualTo(new OrderNumber("C-20261203-1"));
         ledger.orders().add(List.of(KeptNight.line("C-20261203-1", 4)));
-        assertThat(ledger.orders().freeNumber(THURSDAY)).isEqualTo(new OrderNumber("C-20261203-2"));
+        assertThat(ledger.orders().freeNumber("C", THURSDAY)).isEqualTo(new OrderNumber("C-20261203-2"));
     }
 
     private void takeAll() {

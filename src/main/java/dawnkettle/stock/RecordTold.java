@@ -1,33 +1,29 @@
-package dawnkettle.command;
+package dawnkettle.stock;
 
 import dawnkettle.measure.Mass;
 import dawnkettle.shop.Shop;
-import dawnkettle.stock.Fact;
-import dawnkettle.stock.KnownLots;
-import dawnkettle.stock.Quantity;
-import dawnkettle.stock.Recorded;
 import java.math.BigDecimal;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 
 /** Says in a sentence what was written down, as the ledger took it. */
-final class RecordTold {
+public final class RecordTold {
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
 
     private final Shop shop;
 
-    RecordTold(Shop shop) {
+    public RecordTold(Shop shop) {
         this.shop = shop;
     }
 
-    String of(Recorded recorded) {
+    public String of(Recorded recorded) {
         return "Written down for "
                 + TIME.format(recorded.happenedAt().atZone(shop.house().zone())) + ": "
                 + (isOfBatch(recorded.fact()) ? batch(recorded.fact()) : goods(recorded.fact())) + ".";
     }
 
     /** What all receipts of the same lot come to, where there were others. */
-    static String allOf(Recorded receipt, KnownLots lots) {
+    public static String allOf(Recorded receipt, KnownLots lots) {
         Fact.Received came = (Fact.Received) receipt.fact();
         Quantity all = lots.findBought(came.lot()).orElseThrow().received();
         return all.equals(came.quantity()) ? "" : " With what came before it is " + text(all) + ".";
@@ -74,7 +70,7 @@ final class RecordTold {
         return why.isEmpty() ? "" : " (" + why + ")";
     }
 
-    static String text(Quantity quantity) {
+    public static String text(Quantity quantity) {
         return switch (quantity.unit()) {
             case KILOGRAM -> text(Mass.milligrams(quantity.smallest()));
             case LITRE -> plain(BigDecimal.valueOf(quantity.smallest(), 3)) + " l";

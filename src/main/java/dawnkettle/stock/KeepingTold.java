@@ -1,6 +1,4 @@
-package dawnkettle.command;
-
-import dawnkettle.stock.Fact;
+package dawnkettle.stock;
 
 /** Says in a sentence what a record about keeping wrote down. */
 final class KeepingTold {

@@ -1,0 +1,112 @@
+package dawnkettle.book;
+
+import dawnkettle.book.Piece.Verb;
+import dawnkettle.book.Piece.Wish;
+import dawnkettle.book.PlaceDays.Placed;
+import dawnkettle.book.ReadMail.Question;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Makes wishes of what was placed, and questions of what is uncertain or said twice. */
+final class Decide {
+    private static final String TWICE = "This is in your mail twice for the same day; which is meant?";
+
+    private final LocalDate mail;
+    private final List<OrderWish> wishes = new ArrayList<>();
+    private final Set<Question> questions = new LinkedHashSet<>();
+
+    private Decide(LocalDate mail) {
+        this.mail = mail;
+    }
+
+    static ReadMail of(List<Placed> placed, LocalDate mail) {
+        Decide decide = new Decide(mail);
+        for (int i = 0; i < placed.size(); i++) decide.one(placed, i);
+        decide.askTwice();
+        return new ReadMail(decide.wishes, List.copyOf(decide.questions), List.of());
+    }
+
+    private void one(List<Placed> placed, int at) {
+        Placed one = placed.get(at);
+        if (!one.isCertain()) ask(one.unit().words(), one.days().asked());
+        else if (one.want().wish().verb() == Verb.COPY) copy(placed, at);
+        else
+            for (LocalDate day : one.days().days())
+                make(one.want().wish(), day, one.want().words());
+    }
+
+    private void ask(String words, String why) {
+        questions.add(new Question(words, why));
+    }
+
+    /** "And the same for Wednesday": what was wished for the day just before. */
+    private void copy(List<Placed> placed, int at) {
+        List<Placed> before = new ArrayList<>();
+        for (int i = at - 1;
+                i >= 0 && placed.get(i).days() == placed.get(at - 1).days();
+                i--) before.add(0, placed.get(i));
+        Placed one = placed.get(at);
+        boolean clear = !before.isEmpty()
+                && before.stream()
+                        .allMatch(p -> p.isCertain() && p.want().wish().verb() == Verb.MORE)
+                && !before.get(0).days().sameAs(one.days());
+        if (!clear) ask(one.unit().words(), "The same as what? Please write packs and products.");
+        else
+            for (LocalDate day : one.days().days())
+                before.forEach(p -> make(
+                        p.want().wish(),
+                        day,
+                        p.want().words() + "; " + one.want().words()));
+    }
+
+    private void make(Wish wish, LocalDate day, String words) {
+        switch (wish.verb()) {
+            case MORE -> wishes.add(new OrderWish.More(day, wish.product(), wish.packs(), words));
+            case SET -> wishes.add(new OrderWish.SetTo(day, wish.product(), wish.packs(), words));
+            case DROP -> wishes.add(new OrderWish.Drop(day, wish.product(), words));
+            case TWICE -> wishes.add(new OrderWish.Twice(day, wish.product(), words));
+            case SKIP -> skip(day, words);
+            case AS -> as(wish, day, words);
+            case COPY -> ask(words, TWICE);
+        }
+    }
+
+    private void skip(LocalDate day, String words) {
+        boolean there = wishes.stream()
+                .anyMatch(w -> w instanceof OrderWish.SkipDay && w.day().equals(day));
+        if (!there) wishes.add(new OrderWish.SkipDay(day, words));
+    }
+
+    private void as(Wish wish, LocalDate day, String words) {
+        LocalDate other = wish.as().equals("week") ? day.minusDays(7) : LocalDate.parse(wish.as());
+        boolean clear = !other.equals(day) && (!wish.as().equals("week") || other.isBefore(mail));
+        if (clear) wishes.add(new OrderWish.SameAs(day, other, words));
+        else ask(words, "As on which day? Please write its date.");
+    }
+
+    /** One product twice on a day, or a whole day and a part of it, contradict each other or add up: nobody knows. */
+    private void askTwice() {
+        List<OrderWish> twice = wishes.stream()
+                .filter(wish -> wishes.stream().anyMatch(other -> other != wish && clash(wish, other)))
+                .toList();
+        wishes.removeAll(twice);
+        twice.forEach(wish -> ask(wish.words(), TWICE));
+    }
+
+    private static boolean clash(OrderWish one, OrderWish other) {
+        if (!one.day().equals(other.day())) return false;
+        return product(one).isEmpty()
+                || product(other).isEmpty()
+                || product(one).equals(product(other));
+    }
+
+    private static String product(OrderWish wish) {
+        if (wish instanceof OrderWish.More more) return more.product();
+        if (wish instanceof OrderWish.SetTo set) return set.product();
+        if (wish instanceof OrderWish.Drop drop) return drop.product();
+        return wish instanceof OrderWish.Twice twice ? twice.product() : "";
+    }
+}

@@ -1,0 +1,108 @@
+package dawnkettle.book;
+
+import dawnkettle.book.Sense.Kind;
+import dawnkettle.shop.Pack;
+import dawnkettle.shop.Product;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Puts figures together: two dozen, a case and a half, 400 g; a size becomes one sense, "g400" or "ml500". */
+final class Figures {
+    private static final Sense END = new Sense(Kind.STOP, "", 0, 0);
+    private final Set<String> sizes;
+    private final List<Sense> made = new ArrayList<>();
+
+    private Figures(List<Product> products) {
+        sizes = products.stream().map(Figures::size).collect(Collectors.toSet());
+    }
+
+    static String size(Product product) {
+        return product.packing()
+                .volume()
+                .filter(volume -> product.packing().pack() == Pack.BOTTLE)
+                .map(volume -> "ml" + volume.millilitres())
+                .orElse("g" + product.net().milligrams() / 1_000);
+    }
+
+    static List<Sense> in(List<Sense> senses, List<Product> products) {
+        Figures figures = new Figures(products);
+        for (int at = 0; at < senses.size(); )
+            at += figures.take(senses.get(at), senses.subList(at + 1, senses.size()));
+        return figures.made;
+    }
+
+    /** @return how many senses were taken */
+    private int take(Sense one, List<Sense> rest) {
+        Sense next = rest.isEmpty() ? END : rest.get(0);
+        Sense last = rest.size() < 2 ? END : rest.get(1);
+        if (one.is(Kind.UNKNOWN) && one.value().equals("½")) return number(one, one, "0.5", 1);
+        if (one.is(Kind.DATE) && one.value().equals("1/2") && next.is(Kind.CASE)) return number(one, one, "0.5", 1);
+        if (one.is(Kind.NUMBER) && next.value().equals("½")) return number(one, next, one.value() + ".5", 2);
+        if (one.is(Kind.NUMBER) && next.is(Kind.DATE) && next.value().equals("1/2") && last.is(Kind.CASE))
+            return number(one, next, one.value() + ".5", 2);
+        if (one.is(Kind.NUMBER) && next.is(Kind.AND_HALF)) return number(one, next, one.value() + ".5", 2);
+        if (one.is(Kind.NUMBER) && next.is(Kind.DOZEN)) return dozens(one, next);
+        if (one.is(Kind.A) && next.is(Kind.DOZEN)) return number(one, next, next.value(), 2);
+        if (one.is(Kind.DOZEN)) return number(one, one, one.value(), 1);
+        if (one.is(Kind.HALF_CASE)) return cases(one, one, "0.5", 1);
+        if (one.is(Kind.A) && next.is(Kind.CASE_AND_HALF)) return cases(one, next, "1.5", 2);
+        if (one.is(Kind.NUMBER) && next.is(Kind.CASE_AND_HALF)) return cases(one, next, one.value() + ".5", 2);
+        if (one.is(Kind.NUMBER) && next.is(Kind.MEASURE)) return measured(one, next);
+        if (one.is(Kind.MEASURE)) return put(one.value().equals("l") ? one.to(Kind.SIZE, "ml1000") : unsure(one));
+        if (one.is(Kind.SIZE)) return put(one.to(Kind.SIZE, listed(one.value())));
+        return put(one);
+    }
+
+    private static Sense unsure(Sense one) {
+        return one.to(Kind.UNSURE, "measure");
+    }
+
+    private int put(Sense sense) {
+        made.add(sense);
+        return 1;
+    }
+
+    private int number(Sense first, Sense last, String value, int taken) {
+        made.add(first.through(last, Kind.NUMBER, value));
+        return taken;
+    }
+
+    private int dozens(Sense many, Sense dozen) {
+        String product = new BigDecimal(many.value())
+                .multiply(new BigDecimal(dozen.value()))
+                .toPlainString();
+        return number(many, dozen, product, 2);
+    }
+
+    private int cases(Sense first, Sense last, String value, int taken) {
+        made.add(first.through(last, Kind.NUMBER, value));
+        made.add(last.to(Kind.CASE, ""));
+        return taken;
+    }
+
+    /** A size that something is sold in, or twelve of "litre"; any other mass is asked. */
+    private int measured(Sense number, Sense measure) {
+        String size = size(new BigDecimal(number.value()), measure.value());
+        if (sizes.contains(size) && !measure.value().equals("litres"))
+            made.add(number.through(measure, Kind.SIZE, size));
+        else if (measure.value().equals("l") && measure.until() - measure.from() > 2) {
+            made.add(number);
+            made.add(measure.to(Kind.SIZE, "ml1000"));
+        } else made.add(unsure(number.through(measure, Kind.UNSURE, "")));
+        return 2;
+    }
+
+    private static String listed(String size) {
+        String figures = size.replaceAll("[^0-9]", "");
+        return size(new BigDecimal(figures), size.replaceAll("[0-9]", ""));
+    }
+
+    private static String size(BigDecimal number, String unit) {
+        boolean large = unit.equals("kg") || unit.startsWith("l");
+        BigDecimal small = (large ? number.movePointRight(3) : number).stripTrailingZeros();
+        return (unit.endsWith("g") ? "g" : "ml") + small.toPlainString();
+    }
+}

@@ -1,0 +1,94 @@
+package dawnkettle.book;
+
+import dawnkettle.book.Sense.Kind;
+import dawnkettle.shop.Pack;
+import dawnkettle.shop.Product;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Which product some words mean: the only one that they fit, or the customer's usual one where there is exactly one. */
+final class FindProduct {
+    private final OrderReading context;
+
+    FindProduct(OrderReading context) {
+        this.context = context;
+    }
+
+    /** Empty where the words fit none, or several. */
+    Optional<Product> of(List<Sense> words) {
+        Set<String> codes = values(words, Kind.CODE);
+        Set<String> kinds = values(words, Kind.KIND);
+        if (codes.size() > 1 || kinds.size() > 1) return Optional.empty();
+        List<Product> fitting = context.products().stream()
+                .filter(product -> fits(product, words))
+                .toList();
+        boolean named = !kinds.isEmpty() || !codes.isEmpty();
+        if (!named && values(words, Kind.FORM).isEmpty()) return Optional.empty();
+        if (fitting.size() == 1) return only(fitting, words);
+        if (!named) return Optional.empty();
+        return only(fitting.stream().filter(this::isUsual).toList(), words);
+    }
+
+    private Optional<Product> only(List<Product> fitting, List<Sense> words) {
+        return fitting.size() == 1 && !mayBeAnother(fitting.get(0), words)
+                ? Optional.of(fitting.get(0))
+                : Optional.empty();
+    }
+
+    /** A word that names a container can also be said loosely of what the customer usually takes. */
+    private boolean mayBeAnother(Product found, List<Sense> words) {
+        boolean loose = values(words, Kind.FORM).equals(Set.of("tray"));
+        boolean half = says(words, Kind.UNIT, "block") && name(found).contains("half block");
+        if (half) return !values(words, Kind.FORM).contains("half block");
+        return loose
+                && !isUsual(found)
+                && context.products().stream()
+                        .anyMatch(p -> isUsual(p) && p.recipe().equals(found.recipe()));
+    }
+
+    private boolean isUsual(Product product) {
+        return context.usual().containsKey(product.code());
+    }
+
+    private static boolean fits(Product product, List<Sense> words) {
+        return words.stream().allMatch(word -> fits(product, word));
+    }
+
+    private static boolean fits(Product product, Sense word) {
+        Pack pack = product.packing().pack();
+        if (word.is(Kind.CODE)) return product.code().equals(word.value());
+        if (word.is(Kind.KIND)) return product.recipe().equals(word.value());
+        if (word.is(Kind.SIZE)) return sizeFits(product, word.value());
+        if (word.is(Kind.FORM))
+            return pack.name().toLowerCase(Locale.ROOT).equals(word.value())
+                    || name(product).contains(word.value());
+        if (word.is(Kind.UNIT) && word.value().equals("block")) return pack == Pack.BLOCK;
+        if (word.is(Kind.UNIT) && word.value().equals("bottle")) return pack == Pack.BOTTLE;
+        return true;
+    }
+
+    private static boolean sizeFits(Product product, String size) {
+        String own = Figures.size(product);
+        return own.equals(size) || own.replaceAll("[a-z]+", "").equals(size);
+    }
+
+    /** Whether something of the kind is sold in that many grams or millilitres. */
+    boolean isSize(String figure, List<Sense> words) {
+        return context.products().stream().anyMatch(product -> fits(product, words) && sizeFits(product, figure));
+    }
+
+    private static String name(Product product) {
+        return product.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static boolean says(List<Sense> words, Kind kind, String value) {
+        return values(words, kind).contains(value);
+    }
+
+    private static Set<String> values(List<Sense> words, Kind kind) {
+        return words.stream().filter(word -> word.is(kind)).map(Sense::value).collect(Collectors.toSet());
+    }
+}

@@ -1,0 +1,207 @@
+package dawnkettle.book;
+
+import dawnkettle.book.Sense.Kind;
+import dawnkettle.shop.Product;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** The words that one mail can be read with: the list of its language first, then the shop's products, then the other lists. */
+final class Lexicon {
+    /** A word longer than this is not looked at for slips. */
+    private static final int LONGEST = 24;
+
+    private static final Map<String, Kind> MARKS = Map.ofEntries(
+            Map.entry(",", Kind.COMMA),
+            Map.entry(";", Kind.PARTED),
+            Map.entry("/", Kind.PARTED),
+            Map.entry("|", Kind.PARTED),
+            Map.entry("+", Kind.PARTED),
+            Map.entry("&", Kind.PARTED),
+            Map.entry("and", Kind.PARTED),
+            Map.entry("y", Kind.PARTED),
+            Map.entry(":", Kind.COLON),
+            Map.entry("=", Kind.COLON),
+            Map.entry("-", Kind.DASH),
+            Map.entry("–", Kind.DASH),
+            Map.entry("—", Kind.DASH),
+            Map.entry("(", Kind.BRACKET),
+            Map.entry(")", Kind.BRACKET),
+            Map.entry("•", Kind.NOISE),
+            Map.entry("·", Kind.NOISE),
+            Map.entry("\"", Kind.NOISE),
+            Map.entry("'", Kind.NOISE),
+            Map.entry(".", Kind.STOP),
+            Map.entry("!", Kind.STOP),
+            Map.entry("?", Kind.QUESTION_MARK));
+
+    /** Elsewhere a slip could turn the meaning round, as "wont" for "want". */
+    private static final Kind[] MAY_BE_MISSPELT = {
+        Kind.WEEKDAY, Kind.MONTH, Kind.DAY, Kind.NUMBER, Kind.DOZEN, Kind.KIND, Kind.FORM, Kind.CASE, Kind.UNIT
+    };
+
+    private final Map<String, String> phrases = new HashMap<>();
+    private final Map<String, String> codes = new HashMap<>();
+    private final List<Slip.Known> spelt = new ArrayList<>();
+    private final boolean dayFirst;
+    private int longest = 1;
+
+    private Lexicon(boolean dayFirst) {
+        this.dayFirst = dayFirst;
+    }
+
+    /** Chosen by what stands in the mail: the list that knows most of its words. */
+    static Lexicon of(OrderReading context, List<Word> mail) {
+        List<OrderWords> lists = new ArrayList<>(context.words());
+        OrderWords main = main(lists, mail);
+        Lexicon made = new Lexicon(main.meanings().containsValue("order_of_dates day"));
+        lists.remove(main);
+        made.addAll(main, "");
+        context.products().forEach(product -> made.addCode(product.code()));
+        kindsByName(context.products()).forEach(made::add);
+        for (OrderWords other : lists) made.addAll(other, "number ");
+        made.phrases.forEach((phrase, meaning) -> {
+            if (phrase.indexOf(' ') < 0 && Character.isLetter(phrase.charAt(0)))
+                made.spelt.add(new Slip.Known(phrase, meaning));
+        });
+        return made;
+    }
+
+    private static OrderWords main(List<OrderWords> lists, List<Word> mail) {
+        OrderWords best = new OrderWords("", Map.of());
+        long most = -1;
+        for (OrderWords list : lists) {
+            long known = mail.stream()
+                    .filter(word -> word.isLetters() && list.knows(word.bare()))
+                    .count();
+            if (known > most) best = list;
+            most = Math.max(most, known);
+        }
+        return best;
+    }
+
+    /** Words that stand in the names of one recipe's products only, as "smoked". */
+    private static Map<String, String> kindsByName(List<Product> products) {
+        Map<String, Set<String>> recipes = new LinkedHashMap<>();
+        for (Product product : products)
+            for (Word word : Word.in(product.name()))
+                if (word.isLetters() && word.bare().length() > 3)
+                    recipes.computeIfAbsent(word.bare(), w -> new TreeSet<>()).add(product.recipe());
+        Map<String, String> kinds = new LinkedHashMap<>();
+        recipes.forEach((word, of) -> {
+            if (of.size() == 1) kinds.put(word, "kind " + of.iterator().next());
+        });
+        return kinds;
+    }
+
+    private void addAll(OrderWords list, String except) {
+        list.meanings().forEach((phrase, meaning) -> {
+            boolean left = meaning.startsWith("order_of_dates") || !except.isEmpty() && meaning.startsWith(except);
+            if (!left) add(phrase, meaning);
+        });
+    }
+
+    private void add(String phrase, String meaning) {
+        String bare = Word.phrase(phrase);
+        if (bare.isEmpty()) return;
+        phrases.putIfAbsent(bare, meaning);
+        longest = Math.max(longest, bare.split(" ").length);
+    }
+
+    private void addCode(String code) {
+        String bare = Word.phrase(code);
+        codes.put(bare, "code " + code);
+        longest = Math.max(longest, bare.split(" ").length);
+    }
+
+    boolean dayFirst() {
+        return dayFirst;
+    }
+
+    /** What a line means, word by word; the longest known phrase counts. */
+    List<Sense> senses(String line) {
+        List<Word> words = Word.in(line);
+        List<Sense> senses = new ArrayList<>();
+        for (int at = 0; at < words.size(); ) {
+            int taken = phrase(words, at, senses);
+            if (taken == 0) senses.add(single(words.get(at)));
+            at += Math.max(1, taken);
+        }
+        return senses;
+    }
+
+    private int phrase(List<Word> words, int at, List<Sense> senses) {
+        for (int many = Math.min(longest, words.size() - at); many >= 1; many--) {
+            List<Word> those = words.subList(at, at + many);
+            Optional<String> meaning = meaning(those);
+            if (meaning.isEmpty() || manyTimes(those, senses)) continue;
+            senses.add(sense(
+                    meaning.get(), those.get(0).from(), those.get(many - 1).until()));
+            return many;
+        }
+        return 0;
+    }
+
+    /** "24 x firm" is 24 times, though "x firm" alone is a kind. */
+    private static boolean manyTimes(List<Word> words, List<Sense> before) {
+        if (words.size() < 2 || !words.get(0).bare().equals("x") || before.isEmpty()) return false;
+        Sense last = before.get(before.size() - 1);
+        return last.is(Kind.NUMBER, Kind.DOZEN) && words.get(1).isLetters();
+    }
+
+    private Optional<String> meaning(List<Word> words) {
+        String joined = String.join(" ", words.stream().map(Word::bare).toList());
+        String code = codes.get(joined);
+        if (code != null && isUnbroken(words)) return Optional.of(code);
+        return Optional.ofNullable(phrases.get(joined)).or(() -> Optional.ofNullable(phrases.get(singular(joined))));
+    }
+
+    private static boolean isUnbroken(List<Word> words) {
+        for (int i = 1; i < words.size(); i++)
+            if (words.get(i).from() != words.get(i - 1).until()) return false;
+        return true;
+    }
+
+    private String singular(String phrase) {
+        if (phrase.length() > 4
+                && phrase.endsWith("es")
+                && phrases.containsKey(phrase.substring(0, phrase.length() - 2)))
+            return phrase.substring(0, phrase.length() - 2);
+        return phrase.length() > 3 && phrase.endsWith("s") ? phrase.substring(0, phrase.length() - 1) : phrase;
+    }
+
+    private Sense single(Word word) {
+        if (MARKS.containsKey(word.bare())) return new Sense(MARKS.get(word.bare()), "", word.from(), word.until());
+        if (word.isFigure()) return figure(word);
+        if (!word.isLetters() || word.bare().length() > LONGEST)
+            return new Sense(Kind.UNKNOWN, word.bare(), word.from(), word.until());
+        return Slip.meaning(word.bare(), spelt)
+                .map(meaning -> sense(meaning, word.from(), word.until()))
+                .filter(sense -> sense.is(MAY_BE_MISSPELT))
+                .orElse(new Sense(Kind.UNKNOWN, word.bare(), word.from(), word.until()));
+    }
+
+    private static Sense figure(Word word) {
+        String bare = word.bare();
+        Kind kind = Kind.NUMBER;
+        if (bare.contains(":") || bare.length() > 5 && bare.matches("\\d+")) kind = Kind.UNKNOWN;
+        else if (bare.matches("\\d+\\p{L}+")) kind = Kind.ORDINAL;
+        else if (bare.matches("\\d+[/-].*|\\d+\\.\\d+\\..*")) kind = Kind.DATE;
+        String value = kind == Kind.ORDINAL ? bare.replaceAll("\\D", "") : bare.replace(',', '.');
+        if (kind == Kind.ORDINAL && value.length() > 2) kind = Kind.UNKNOWN;
+        return new Sense(kind, value, word.from(), word.until());
+    }
+
+    private static Sense sense(String meaning, int from, int until) {
+        int blank = meaning.indexOf(' ');
+        String name = blank < 0 ? meaning : meaning.substring(0, blank);
+        String value = blank < 0 ? "" : meaning.substring(blank + 1).strip();
+        return new Sense(Kind.valueOf(name.toUpperCase(Locale.ROOT)), value, from, until);
+    }
+}

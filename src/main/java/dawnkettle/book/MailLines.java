@@ -1,0 +1,131 @@
+package dawnkettle.book;
+
+import dawnkettle.book.Piece.Days;
+import dawnkettle.book.Sense.Kind;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads a mail line by line, from its first to its last. */
+final class MailLines {
+    private static final Kind[] HARMLESS = {
+        Kind.NOISE, Kind.NEXT_WEEK, Kind.HELLO, Kind.COMMA, Kind.COLON, Kind.DASH, Kind.MORE
+    };
+
+    private final Lexicon lexicon;
+    private final OrderReading context;
+    private final LocalDate date;
+    private final DaysSaid days;
+    private boolean clouded;
+
+    MailLines(Lexicon lexicon, OrderReading context, LocalDate date) {
+        this.lexicon = lexicon;
+        this.context = context;
+        this.date = date;
+        this.days = new DaysSaid(date, context, lexicon.dayFirst());
+    }
+
+    /** Whether words were met that can turn everything else round. */
+    boolean clouds() {
+        return clouded;
+    }
+
+    /** A subject "next week" moves the weekdays of the body. */
+    void moveBy(String subject) {
+        List<Sense> senses = lexicon.senses(subject);
+        for (int i = 0; i < senses.size(); i++) if (alone(senses, i)) days.moveToNextWeek();
+    }
+
+    Optional<Days> subjectDays(String subject) {
+        MailLines fresh = new MailLines(lexicon, context, date);
+        fresh.moveBy(subject);
+        List<Sense> found = SayDays.in(lexicon.senses(subject), fresh.days);
+        List<LocalDate> said = found.stream()
+                .filter(sense -> sense.is(Kind.ON))
+                .map(sense -> LocalDate.parse(sense.value()))
+                .distinct()
+                .toList();
+        String asked = found.stream()
+                .filter(sense -> sense.is(Kind.ON_ASKED))
+                .map(Sense::value)
+                .findFirst()
+                .orElse("");
+        return said.isEmpty() && asked.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Days(said, asked, false, subject));
+    }
+
+    /** "Kind regards, Barnaby": what comes after is a name and an address. */
+    boolean signsOff(String line) {
+        List<Sense> senses = lexicon.senses(line);
+        long names = senses.stream()
+                .filter(sense -> sense.is(Kind.UNKNOWN, Kind.MONTH))
+                .count();
+        boolean only = senses.stream()
+                .allMatch(s -> s.is(Kind.BYE, Kind.NOISE, Kind.COMMA, Kind.STOP, Kind.DASH, Kind.UNKNOWN, Kind.MONTH));
+        boolean bye = senses.stream().anyMatch(sense -> sense.is(Kind.BYE));
+        return line.matches("-- ?|_{2,}") || only && bye && names <= 3;
+    }
+
+    /** Below the name only what looks like an order counts. */
+    boolean isOfOrder(String line) {
+        return lexicon.senses(line).stream().anyMatch(sense -> sense.is(Kind.KIND, Kind.CODE, Kind.DROP, Kind.SKIP));
+    }
+
+    List<Unit> units(String line) {
+        List<Sense> senses = nextWeek(lexicon.senses(line));
+        clouded |= senses.stream().anyMatch(sense -> sense.is(Kind.FORGET));
+        List<Unit> units = new ArrayList<>();
+        List<Sense> read = Figures.in(SayDays.in(senses, days), context.products());
+        for (Sentence sentence : Sentence.in(line, read))
+            units.add(new Unit(settled(ReadSentence.of(sentence, context), sentence), sentence.words()));
+        return units;
+    }
+
+    /** "For next week we need:" moves the weekdays that follow; said otherwise, it makes all of it uncertain. */
+    private List<Sense> nextWeek(List<Sense> senses) {
+        List<Sense> kept = new ArrayList<>(senses);
+        for (int i = 0; i < senses.size(); i++) {
+            if (!alone(senses, i)) continue;
+            if (heads(senses, i)) days.moveToNextWeek();
+            else clouded = true;
+            kept.set(i, senses.get(i).to(Kind.NOISE, ""));
+        }
+        return kept;
+    }
+
+    private static boolean alone(List<Sense> senses, int at) {
+        boolean besideWeekday = at > 0 && senses.get(at - 1).is(Kind.WEEKDAY)
+                || at + 1 < senses.size() && senses.get(at + 1).is(Kind.WEEKDAY);
+        return senses.get(at).is(Kind.NEXT_WEEK) && !besideWeekday;
+    }
+
+    private static boolean heads(List<Sense> senses, int at) {
+        int from = at;
+        while (from > 0 && senses.get(from - 1).is(HARMLESS)) from--;
+        int to = at + 1;
+        while (to < senses.size() && senses.get(to).is(HARMLESS)) to++;
+        boolean begins = from == 0 || senses.get(from - 1).is(Kind.STOP, Kind.QUESTION_MARK);
+        boolean ends = to == senses.size()
+                || senses.get(to - 1).is(Kind.COLON)
+                || senses.get(to).is(Kind.STOP);
+        return begins && ends;
+    }
+
+    /** A day in a sentence that is not understood is not to be relied on. */
+    private static List<Piece> settled(List<Piece> pieces, Sentence sentence) {
+        boolean wanted = pieces.stream().anyMatch(Piece.Want.class::isInstance);
+        boolean strange = pieces.stream()
+                .anyMatch(piece -> piece instanceof Piece.Doubt
+                        || piece instanceof Piece.Talk && !sentence.has(Kind.HELLO, Kind.BYE));
+        if (wanted || !strange) return pieces;
+        return pieces.stream().map(MailLines::asked).toList();
+    }
+
+    private static Piece asked(Piece piece) {
+        if (!(piece instanceof Days said) || !said.asked().isEmpty()) return piece;
+        return new Days(
+                said.days(), "The day is in words that we do not understand; which is meant?", false, said.words());
+    }
+}

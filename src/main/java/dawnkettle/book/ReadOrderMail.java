@@ -1,0 +1,113 @@
+package dawnkettle.book;
+
+import dawnkettle.book.Piece.Days;
+import dawnkettle.book.Piece.Doubt;
+import dawnkettle.book.Piece.Talk;
+import dawnkettle.book.ReadMail.Question;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** Reads a customer's mail as a careful clerk would: what is not certain is asked, never guessed. */
+public final class ReadOrderMail {
+    private static final String UNCERTAIN = "Other words of your mail make this uncertain; is it meant?";
+    private static final String TOO_LONG = "This is longer than we read; please send it in several mails.";
+    private static final Pattern ANSWER = Pattern.compile("(?i)\\s*(?:re|aw|fwd?|rv|wg|tr)\\s*:.*");
+
+    private final Written written;
+    private final OrderReading context;
+    private final OwnLines own;
+    private final Lexicon lexicon;
+    private final List<Unit> units = new ArrayList<>();
+    private final List<Question> questions = new ArrayList<>();
+    private final List<String> talk = new ArrayList<>();
+    private boolean clouded;
+    private boolean signed;
+
+    private ReadOrderMail(Written written, OrderReading context) {
+        this.written = written;
+        this.context = context;
+        this.own = OwnLines.of(written.body());
+        this.lexicon = Lexicon.of(context, words(written.subject(), own.lines()));
+    }
+
+    /**
+     * A mail as it came.
+     *
+     * @param body plain text or HTML
+     * @param date the mail's own day in the shop's zone; "tomorrow" is counted from it
+     */
+    public record Written(String subject, String body, LocalDate date) {}
+
+    /** Never throws, whatever is written. */
+    public static ReadMail read(Written written, OrderReading context) {
+        return new ReadOrderMail(written, context).read();
+    }
+
+    private static List<Word> words(String subject, List<String> lines) {
+        List<Word> words = new ArrayList<>(Word.in(subject));
+        lines.stream().limit(OwnLines.MOST_LINES).forEach(line -> words.addAll(Word.in(cut(line))));
+        return words;
+    }
+
+    private static String cut(String line) {
+        return line.length() > OwnLines.LONGEST_LINE ? line.substring(0, OwnLines.LONGEST_LINE) : line;
+    }
+
+    private ReadMail read() {
+        String subject = cut(written.subject().replaceAll("\\s+", " ").strip());
+        MailLines lines = new MailLines(lexicon, context, written.date());
+        boolean answer = ANSWER.matcher(subject).matches();
+        Optional<Days> days = answer ? Optional.empty() : lines.subjectDays(subject);
+        lines.moveBy(answer ? "" : subject);
+        own.lines().stream().limit(OwnLines.MOST_LINES).forEach(line -> body(lines, line));
+        own.lines().stream().skip(OwnLines.MOST_LINES).limit(1).forEach(line -> question(cut(line), TOO_LONG));
+        if (units.stream().noneMatch(ReadOrderMail::isOrder) && !answer) subjectAlone(lines, subject);
+        return finished(days);
+    }
+
+    private void question(String words, String why) {
+        questions.add(new Question(words, why));
+    }
+
+    private void body(MailLines lines, String line) {
+        signed |= lines.signsOff(line);
+        if (signed && !lines.isOfOrder(line)) talk.add(line);
+        else if (line.length() > OwnLines.LONGEST_LINE) question(cut(line), TOO_LONG);
+        else units.addAll(lines.units(line));
+        clouded |= lines.clouds();
+    }
+
+    private static boolean isOrder(Unit unit) {
+        return unit.hasWants() || unit.pieces().stream().anyMatch(Doubt.class::isInstance);
+    }
+
+    /** An order in the subject counts where the body has none. */
+    private void subjectAlone(MailLines lines, String subject) {
+        List<Unit> read = new MailLines(lexicon, context, written.date()).units(subject);
+        if (read.stream().anyMatch(Unit::hasWants)) units.addAll(0, read);
+    }
+
+    private ReadMail finished(Optional<Days> subject) {
+        ReadMail decided = Decide.of(PlaceDays.of(units, subject), written.date());
+        List<OrderWish> understood = new ArrayList<>(decided.understood());
+        questions.addAll(0, decided.questions());
+        for (Unit unit : units)
+            for (Piece piece : unit.pieces()) {
+                if (piece instanceof Doubt doubt) question(doubt.words(), doubt.why());
+                if (piece instanceof Talk said) talk.add(said.words());
+            }
+        if (clouded) {
+            understood.forEach(wish -> question(wish.words(), UNCERTAIN));
+            understood.clear();
+        }
+        if (understood.isEmpty()
+                && questions.isEmpty()
+                && own.quoted()
+                && own.lines().isEmpty())
+            question(written.subject(), "What you forward or quote is not read; please write the order yourself.");
+        return new ReadMail(understood, questions.stream().distinct().toList(), talk);
+    }
+}

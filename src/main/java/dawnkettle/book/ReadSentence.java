@@ -1,0 +1,263 @@
+package dawnkettle.book;
+
+import dawnkettle.book.PairItems.Item;
+import dawnkettle.book.Piece.Days;
+import dawnkettle.book.Piece.Doubt;
+import dawnkettle.book.Piece.Talk;
+import dawnkettle.book.Piece.Verb;
+import dawnkettle.book.Piece.Want;
+import dawnkettle.book.Piece.Wish;
+import dawnkettle.book.Reckon.Reckoned;
+import dawnkettle.book.Sense.Kind;
+import dawnkettle.book.Sentence.Part;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads one sentence into days, wishes, doubts and talk. A part with any word that is not understood is never a wish. */
+final class ReadSentence {
+    static final String UNREAD =
+            "We do not understand these words; please write packs and product, as in: 12 firm 400.";
+    private static final String UNSURE = "We are not sure what you mean; please write packs and product.";
+    private static final Kind[] STRANGE = {
+        Kind.UNKNOWN,
+        Kind.UNSURE,
+        Kind.MONTH,
+        Kind.ORDINAL,
+        Kind.DATE,
+        Kind.MEASURE,
+        Kind.LAST,
+        Kind.NEXT,
+        Kind.THIS,
+        Kind.LAST_WEEK,
+        Kind.NEXT_WEEK,
+        Kind.AND_HALF,
+        Kind.WEEKDAY,
+        Kind.DAY,
+        Kind.FORGET,
+        Kind.CASE_AND_HALF
+    };
+    private static final Kind[] DEEDS = {
+        Kind.SET, Kind.SET_TO, Kind.ONLY, Kind.OLD, Kind.DROP, Kind.NO, Kind.SKIP, Kind.SAME, Kind.SAME_AS, Kind.DOUBLE
+    };
+
+    private final Sentence sentence;
+    private final FindProduct products;
+    private final Reckon reckon;
+    private final List<Piece> pieces = new ArrayList<>();
+    private Optional<Kind> carried = Optional.empty();
+    private boolean dropping;
+    private boolean strangeBefore;
+
+    private ReadSentence(Sentence sentence, OrderReading context) {
+        this.sentence = sentence;
+        this.products = new FindProduct(context);
+        this.reckon = new Reckon(context, products);
+    }
+
+    static List<Piece> of(Sentence sentence, OrderReading context) {
+        ReadSentence read = new ReadSentence(sentence, context);
+        read.sentence.parts().forEach(read::part);
+        read.settle();
+        return read.pieces;
+    }
+
+    private void part(Part part) {
+        if (part.isDay()) day(part);
+        else if (part.has(STRANGE)) strange(part);
+        else if (part.has(Kind.OLD)) old(part);
+        else if (part.isOfOrder()) items(part);
+        else deed(part);
+        if (!part.isDay()) strangeBefore = part.has(STRANGE);
+    }
+
+    private void doubt(String why, Part part) {
+        pieces.add(new Doubt(why, words(part)));
+    }
+
+    private String words(Part part) {
+        return sentence.words(part.senses());
+    }
+
+    private void day(Part part) {
+        Sense sense = part.senses().get(0);
+        boolean asked = sense.is(Kind.ON_ASKED);
+        String why = asked ? sense.value() : strangeBefore && part.joined() ? UNSURE : "";
+        List<LocalDate> days = asked ? List.of() : List.of(LocalDate.parse(sense.value()));
+        Days here = new Days(days, why, sentence.has(Kind.ALL), words(part));
+        if (!pieces.isEmpty() && pieces.get(pieces.size() - 1) instanceof Days before)
+            pieces.set(pieces.size() - 1, both(before, here));
+        else pieces.add(here);
+    }
+
+    private static Days both(Days one, Days other) {
+        List<LocalDate> days = new ArrayList<>(one.days());
+        other.days().stream().filter(day -> !days.contains(day)).forEach(days::add);
+        String why = one.asked().isEmpty() ? other.asked() : one.asked();
+        return new Days(days, why, one.behind(), one.words() + ", " + other.words());
+    }
+
+    /** Words we do not know: an order that is asked about, or talk. */
+    private void strange(Part part) {
+        boolean behindDay = part.joined() && !pieces.isEmpty() && pieces.get(pieces.size() - 1) instanceof Days;
+        if (behindDay) {
+            Days day = (Days) pieces.remove(pieces.size() - 1);
+            pieces.add(new Days(day.days(), day.asked().isEmpty() ? UNSURE : day.asked(), day.behind(), day.words()));
+        }
+        boolean vague = part.has(Kind.UNSURE) && !part.has(Kind.UNKNOWN);
+        boolean order = part.isOfOrder() || part.has(DEEDS) || vague;
+        if (order && !part.has(Kind.HELLO, Kind.BYE) || part.isOfOrder()) doubt(UNREAD, part);
+        else pieces.add(new Talk(words(part)));
+    }
+
+    /** "not 10": what was wished just now is instead of something. */
+    private void old(Part part) {
+        boolean figures = part.has(Kind.NUMBER) && !part.has(Kind.KIND, Kind.CODE);
+        List<Integer> wants = new ArrayList<>();
+        for (int i = 0; i < pieces.size(); i++) if (pieces.get(i) instanceof Want) wants.add(i);
+        if (figures && wants.size() == 1 && pieces.get(wants.get(0)) instanceof Want want && counted(want)) {
+            Wish wish = want.wish();
+            String words = want.words() + " " + words(part);
+            pieces.set(wants.get(0), new Want(new Wish(Verb.SET, wish.product(), wish.packs(), ""), words));
+        } else {
+            pieces.replaceAll(ReadSentence::doubted);
+            doubt(UNSURE, part);
+        }
+    }
+
+    private static boolean counted(Want want) {
+        return want.wish().verb() == Verb.MORE || want.wish().verb() == Verb.SET;
+    }
+
+    private static Piece doubted(Piece piece) {
+        return piece instanceof Want want ? new Doubt(UNSURE, want.words()) : piece;
+    }
+
+    /** A part without product and figure: skip, same as, or a word that goes on to the next part. */
+    private void deed(Part part) {
+        long many = part.senses().stream().filter(sense -> sense.is(DEEDS)).count();
+        if (many == 0) return;
+        Sense deed = part.senses().stream()
+                .filter(sense -> sense.is(DEEDS))
+                .findFirst()
+                .orElseThrow();
+        boolean clear = part.senses().stream()
+                                .filter(s -> s.is(DEEDS))
+                                .map(Sense::kind)
+                                .distinct()
+                                .count()
+                        == 1
+                && !part.has(Kind.TO, Kind.BY, Kind.MORE);
+        if (!clear) doubt(UNSURE, part);
+        else if (deed.is(Kind.SKIP)) want(Wish.of(Verb.SKIP), part);
+        else if (deed.is(Kind.SAME_AS) && !deed.value().isEmpty()) want(new Wish(Verb.AS, "", 0, deed.value()), part);
+        else if (deed.is(Kind.SAME) && part.senses().get(part.senses().size() - 1) != null)
+            want(Wish.of(Verb.COPY), part);
+        else if (deed.is(Kind.DROP, Kind.SET, Kind.DOUBLE, Kind.ONLY, Kind.NO)) carried = Optional.of(deed.kind());
+        else doubt("As on which day? Please write its date.", part);
+    }
+
+    private void want(Wish wish, Part part) {
+        pieces.add(new Want(wish, words(part)));
+    }
+
+    private void items(Part part) {
+        Optional<List<Item>> paired = broken(part) ? Optional.empty() : PairItems.of(part.senses(), products);
+        List<Kind> deeds = new ArrayList<>(part.senses().stream()
+                .filter(s -> s.is(DEEDS))
+                .map(Sense::kind)
+                .distinct()
+                .toList());
+        carried.ifPresent(deeds::add);
+        carried = Optional.empty();
+        if (paired.isEmpty() || deeds.size() > 1) doubt(UNREAD, part);
+        else if (deeds.isEmpty()) plain(paired.get(), part);
+        else changed(deeds.get(0), paired.get(), part);
+    }
+
+    /** "10-12" is no figure; "by" and "to" stand before a day, or in a change. */
+    private boolean broken(Part part) {
+        List<Sense> senses = part.senses();
+        for (int i = 2; i < senses.size(); i++)
+            if (senses.get(i).is(Kind.NUMBER)
+                    && senses.get(i - 1).is(Kind.DASH)
+                    && senses.get(i - 2).is(Kind.NUMBER)) return true;
+        Sense last = senses.get(senses.size() - 1);
+        boolean by = senses.stream().anyMatch(s -> s != last && s.is(Kind.BY));
+        boolean to = senses.stream().anyMatch(s -> s != last && s.is(Kind.TO)) && !part.has(Kind.SET_TO, Kind.SET);
+        return by || to;
+    }
+
+    private void plain(List<Item> items, Part part) {
+        for (Item item : items) {
+            String words = items.size() == 1 ? words(part) : itemWords(item, items, part);
+            if (item.figure().isEmpty() && dropping) wish(Verb.DROP, reckon.product(item), words);
+            else if (item.figure().isEmpty()) pieces.add(new Doubt("How many packs are meant?", words));
+            else if (dropping) pieces.add(new Doubt(UNSURE, words));
+            else wish(Verb.MORE, reckon.packs(item), words);
+        }
+    }
+
+    private String itemWords(Item item, List<Item> items, Part part) {
+        List<Sense> product = item.product();
+        String named = sentence.words(product.subList(0, 1))
+                + sentence.line()
+                        .substring(
+                                product.get(0).until(),
+                                product.get(product.size() - 1).until());
+        return item.figure() + " " + named;
+    }
+
+    private void wish(Verb verb, Reckoned reckoned, String words) {
+        if (!reckoned.isCertain()) pieces.add(new Doubt(reckoned.why(), words));
+        else pieces.add(new Want(new Wish(verb, reckoned.product(), reckoned.packs(), ""), words));
+    }
+
+    private void changed(Kind deed, List<Item> items, Part part) {
+        Item item = items.get(0);
+        boolean bare = items.size() == 1
+                && item.figure().isEmpty()
+                && item.product().stream().noneMatch(s -> s.is(Kind.CASE));
+        boolean counted = items.size() == 1 && !item.figure().isEmpty();
+        boolean more = part.has(Kind.MORE);
+        boolean skipped = deed == Kind.SKIP
+                && part.senses().stream().anyMatch(s -> s.value().equals("or_drop"));
+        boolean sets = deed == Kind.SET || deed == Kind.ONLY || deed == Kind.SET_TO && part.has(Kind.TO);
+        if (deed == Kind.DROP) dropping = true;
+        if (bare && !more && (deed == Kind.NO || deed == Kind.DROP || skipped))
+            wish(Verb.DROP, reckon.product(item), words(part));
+        else if (bare && !more && deed == Kind.DOUBLE) wish(Verb.TWICE, reckon.product(item), words(part));
+        else if (counted && !more && sets) wish(Verb.SET, reckon.packs(item), words(part));
+        else doubt(UNSURE, part);
+    }
+
+    /** What an unsure word or a change beside other wishes leaves uncertain. */
+    private void settle() {
+        if (carried.isPresent()) pieces.add(new Doubt(UNSURE, sentence.words()));
+        long wants = pieces.stream().filter(Want.class::isInstance).count();
+        boolean sets = pieces.stream()
+                .anyMatch(piece -> piece instanceof Want want && want.wish().verb() == Verb.SET);
+        boolean unsure = sentence.parts().stream().anyMatch(part -> part.has(Kind.UNSURE) && !isPreamble(part));
+        if (unsure || sets && wants > 1) pieces.replaceAll(ReadSentence::doubted);
+        boolean order = pieces.stream().anyMatch(piece -> piece instanceof Want || piece instanceof Doubt);
+        if (order)
+            pieces.replaceAll(
+                    piece -> piece instanceof Talk talk && !isGreeting(talk) ? new Doubt(UNREAD, talk.words()) : piece);
+    }
+
+    /** "Last order before the holidays:" */
+    private boolean isPreamble(Part part) {
+        int next = sentence.senses().indexOf(part.senses().get(part.senses().size() - 1)) + 1;
+        boolean colon =
+                next < sentence.senses().size() && sentence.senses().get(next).is(Kind.COLON);
+        return colon
+                && !part.isOfOrder()
+                && sentence.senses().indexOf(part.senses().get(0)) == 0;
+    }
+
+    private boolean isGreeting(Talk talk) {
+        return sentence.parts().stream()
+                .anyMatch(part -> part.has(Kind.HELLO, Kind.BYE) && words(part).equals(talk.words()));
+    }
+}

@@ -1,0 +1,46 @@
+package dawnkettle.night;
+
+import dawnkettle.store.MailEnd;
+import dawnkettle.store.MailEnd.State;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the owner should know of the mails that came since the last summary. */
+final class GatherMails {
+    private static final int MOST = 12;
+
+    private final Office office;
+    private final LocalDate productionDate;
+
+    GatherMails(Office office, LocalDate productionDate) {
+        this.office = office;
+        this.productionDate = productionDate;
+    }
+
+    /** Those set aside, each with why. */
+    List<String> aside() {
+        return those(State.ASIDE);
+    }
+
+    /** Those of which something was asked back, and nobody knows yet whether it was answered. */
+    List<String> asked() {
+        return those(State.ASKED);
+    }
+
+    private List<String> those(State state) {
+        Timetable timetable = office.timetable();
+        Instant from = timetable.at(
+                office.shop().calendar().previous(productionDate),
+                office.papers().settings().times().summary());
+        List<String> notes = office.ledger().mails().since(from).stream()
+                .filter(end -> end.state() == state)
+                .map(MailEnd::note)
+                .toList();
+        if (notes.size() <= MOST) return notes;
+        List<String> some = new ArrayList<>(notes.subList(0, MOST));
+        some.add(notes.size() - MOST + " more mails like these lie in the mailbox, each with a flag");
+        return some;
+    }
+}

@@ -1,0 +1,49 @@
+package dawnkettle.night;
+
+import dawnkettle.plan.DayPlan;
+import dawnkettle.stock.Fact;
+import dawnkettle.stock.LotCode;
+import dawnkettle.stock.Recorded;
+import dawnkettle.store.StepKey;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.function.BiConsumer;
+import java.util.stream.Stream;
+
+/** After a batch was lost: the rest of its day is planned again, once for each loss, and what changed is printed. */
+final class ReplanLosses {
+    static final String STEP = "plan after a loss";
+
+    private final Office office;
+
+    ReplanLosses(Office office) {
+        this.office = office;
+    }
+
+    /** @param step runs a step that is due, for its day */
+    void run(BiConsumer<StepKey, LocalDate> step) {
+        LocalDate today =
+                LocalDate.ofInstant(office.now(), office.shop().house().zone());
+        Stream.of(today, office.shop().calendar().next(today))
+                .forEach(day -> lostSince(day).ifPresent(number -> step.accept(new StepKey(STEP, day, number), day)));
+    }
+
+    /** The number of the last loss that the plan in force does not know of. */
+    private Optional<Integer> lostSince(LocalDate day) {
+        Optional<DayPlan> plan = office.plan(day);
+        if (plan.isEmpty()) return Optional.empty();
+        Instant computed = plan.get().heading().computedAt();
+        return office.ledger().records().all(day, Fact.Kind.LOST).stream()
+                .filter(recorded -> recorded.recordedAt().isAfter(computed))
+                .flatMap(recorded -> lot(recorded).stream())
+                .flatMap(lot -> office.ledger().records().lossOf(lot).stream())
+                .max(Comparator.naturalOrder())
+                .map(Math::toIntExact);
+    }
+
+    private static Optional<LotCode> lot(Recorded recorded) {
+        return recorded.fact() instanceof Fact.LostBatch lost ? Optional.of(lost.lot()) : Optional.empty();
+    }
+}

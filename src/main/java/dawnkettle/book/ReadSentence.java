@@ -13,6 +13,7 @@ import dawnkettle.book.Sentence.Part;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Reads one sentence into days, wishes, doubts and talk. A part with any word that is not understood is never a wish. */
@@ -48,6 +49,8 @@ final class ReadSentence {
     private final List<Piece> pieces = new ArrayList<>();
     private Optional<Kind> carried = Optional.empty();
     private boolean dropping;
+    private boolean dayBefore;
+    private boolean loose;
     private boolean strangeBefore;
 
     private ReadSentence(Sentence sentence, OrderReading context) {
@@ -63,13 +66,29 @@ final class ReadSentence {
         return read.pieces;
     }
 
+    /** "16 x firm", where the customer also takes extra firm that fits the words. */
+    private boolean isEither(Part part) {
+        List<Sense> other = new ArrayList<>(part.senses());
+        boolean either = false;
+        for (int i = 0; i + 1 < other.size(); i++) {
+            if (!other.get(i).is(Kind.TIMES) || !other.get(i).value().startsWith("kind ")) continue;
+            other.set(i + 1, other.get(i + 1).to(Kind.KIND, other.get(i).value().substring("kind ".length())));
+            either = true;
+        }
+        return either && products.isUsual(other);
+    }
+
     private void part(Part part) {
         if (part.isDay()) day(part);
         else if (part.has(STRANGE)) strange(part);
         else if (part.has(Kind.OLD)) old(part);
         else if (part.isOfOrder()) items(part);
         else deed(part);
+        boolean deeds = part.has(Kind.SET, Kind.SET_TO, Kind.ONLY, Kind.DROP, Kind.DOUBLE);
+        boolean figure = part.has(Kind.NUMBER) && !part.has(Kind.KIND, Kind.FORM, Kind.CODE, Kind.OLD);
+        loose |= figure && (deeds || !part.has(STRANGE));
         if (!part.isDay()) strangeBefore = part.has(STRANGE);
+        dayBefore = part.isDay() || dayBefore && isLink(part);
     }
 
     private void doubt(String why, Part part) {
@@ -86,9 +105,14 @@ final class ReadSentence {
         String why = asked ? sense.value() : strangeBefore && part.joined() ? UNSURE : "";
         List<LocalDate> days = asked ? List.of() : List.of(LocalDate.parse(sense.value()));
         Days here = new Days(days, why, sentence.has(Kind.ALL), words(part));
-        if (!pieces.isEmpty() && pieces.get(pieces.size() - 1) instanceof Days before)
-            pieces.set(pieces.size() - 1, both(before, here));
-        else pieces.add(here);
+        boolean follows = !pieces.isEmpty() && pieces.get(pieces.size() - 1) instanceof Days;
+        if (follows && dayBefore) pieces.set(pieces.size() - 1, both((Days) pieces.get(pieces.size() - 1), here));
+        else pieces.add(follows && why.isEmpty() ? new Days(days, UNSURE, here.behind(), here.words()) : here);
+    }
+
+    /** "Wednesday and for Thursday" */
+    private boolean isLink(Part part) {
+        return part.senses().stream().allMatch(s -> s.is(Kind.NOISE) && s.until() - s.from() <= 3);
     }
 
     private static Days both(Days one, Days other) {
@@ -163,7 +187,8 @@ final class ReadSentence {
     }
 
     private void items(Part part) {
-        Optional<List<Item>> paired = broken(part) ? Optional.empty() : PairItems.of(part.senses(), products);
+        Optional<List<Item>> paired =
+                broken(part) || isEither(part) ? Optional.empty() : PairItems.of(part.senses(), products);
         List<Kind> deeds = new ArrayList<>(part.senses().stream()
                 .filter(s -> s.is(DEEDS))
                 .map(Sense::kind)
@@ -180,16 +205,34 @@ final class ReadSentence {
     private boolean broken(Part part) {
         List<Sense> senses = part.senses();
         for (int i = 2; i < senses.size(); i++)
-            if (senses.get(i).is(Kind.NUMBER)
-                    && senses.get(i - 1).is(Kind.DASH)
-                    && senses.get(i - 2).is(Kind.NUMBER)) return true;
+            if (senses.get(i).is(Kind.NUMBER) && senses.get(i - 1).is(Kind.DASH) && isCount(senses, i - 2)) return true;
         Sense last = senses.get(senses.size() - 1);
+        for (int i = 1; i < senses.size(); i++)
+            if (senses.get(i - 1).is(Kind.NUMBER, Kind.A) && isOf(senses.get(i))) return true;
         boolean by = senses.stream().anyMatch(s -> s != last && s.is(Kind.BY));
         boolean to = senses.stream().anyMatch(s -> s != last && s.is(Kind.TO)) && !part.has(Kind.SET_TO, Kind.SET);
         return by || to;
     }
 
+    private boolean isCount(List<Sense> senses, int at) {
+        if (!senses.get(at).is(Kind.NUMBER)) return false;
+        boolean behind = at > 0 && senses.get(at - 1).is(Kind.KIND, Kind.FORM);
+        return !behind || !products.isSize(senses.get(at).value(), senses.subList(at - 1, at));
+    }
+
+    /** "2 cases of firm and 1 of medium": one what? */
+    private boolean isOf(Sense sense) {
+        String word = sentence.words(List.of(sense)).toLowerCase(Locale.ROOT);
+        return sense.is(Kind.NOISE) && (word.equals("of") || word.equals("de"));
+    }
+
     private void plain(List<Item> items, Part part) {
+        boolean named = items.stream()
+                .allMatch(item -> item.product().stream().anyMatch(s -> s.is(Kind.KIND, Kind.FORM, Kind.CODE)));
+        if (items.size() > 1 && !named) {
+            doubt(UNREAD, part);
+            return;
+        }
         for (Item item : items) {
             String words = items.size() == 1 ? words(part) : itemWords(item, items, part);
             if (item.figure().isEmpty() && dropping) wish(Verb.DROP, reckon.product(item), words);
@@ -239,7 +282,7 @@ final class ReadSentence {
         boolean sets = pieces.stream()
                 .anyMatch(piece -> piece instanceof Want want && want.wish().verb() == Verb.SET);
         boolean unsure = sentence.parts().stream().anyMatch(part -> part.has(Kind.UNSURE) && !isPreamble(part));
-        if (unsure || sets && wants > 1) pieces.replaceAll(ReadSentence::doubted);
+        if (unsure || loose || sets && wants > 1) pieces.replaceAll(ReadSentence::doubted);
         boolean order = pieces.stream().anyMatch(piece -> piece instanceof Want || piece instanceof Doubt);
         if (order)
             pieces.replaceAll(

@@ -14,16 +14,7 @@ final class MailLines {
     };
 
     private static final Kind[] OF_ORDER = {
-        Kind.KIND,
-        Kind.CODE,
-        Kind.DROP,
-        Kind.SKIP,
-        Kind.WEEKDAY,
-        Kind.DAY,
-        Kind.DATE,
-        Kind.FORGET,
-        Kind.SET,
-        Kind.SET_TO
+        Kind.KIND, Kind.CODE, Kind.DROP, Kind.SKIP, Kind.FORGET, Kind.SET, Kind.SET_TO
     };
 
     private final Lexicon lexicon;
@@ -83,7 +74,10 @@ final class MailLines {
 
     /** Below the name only what looks like an order counts. */
     boolean isOfOrder(String line) {
-        return lexicon.senses(line).stream().anyMatch(sense -> sense.is(OF_ORDER));
+        List<Sense> senses = lexicon.senses(line);
+        int first = !senses.isEmpty() && line.strip().matches("(?iU)(?:for|on|para)\\b.*") ? 1 : 0;
+        boolean day = senses.size() > first && senses.get(first).is(Kind.WEEKDAY, Kind.DAY, Kind.DATE);
+        return day || senses.stream().anyMatch(sense -> sense.is(OF_ORDER));
     }
 
     List<Unit> units(String line) {

@@ -216,8 +216,10 @@ final class ReadSentence {
 
     private boolean isCount(List<Sense> senses, int at) {
         if (!senses.get(at).is(Kind.NUMBER)) return false;
-        boolean behind = at > 0 && senses.get(at - 1).is(Kind.KIND, Kind.FORM);
-        return !behind || !products.isSize(senses.get(at).value(), senses.subList(at - 1, at));
+                int product = at - 1;
+        while (product > 0 && senses.get(product).is(Kind.NOISE)) product--;
+        boolean behind = product >= 0 && senses.get(product).is(Kind.KIND, Kind.FORM);
+        return !behind || !products.isSize(senses.get(at).value(), senses.subList(product, product + 1));
     }
 
     /** "2 cases of firm and 1 of medium": one what? */

@@ -107,7 +107,15 @@ final class ReadSentence {
         Days here = new Days(days, why, sentence.has(Kind.ALL), words(part));
         boolean follows = !pieces.isEmpty() && pieces.get(pieces.size() - 1) instanceof Days;
         if (follows && dayBefore) pieces.set(pieces.size() - 1, both((Days) pieces.get(pieces.size() - 1), here));
-        else pieces.add(follows && why.isEmpty() ? new Days(days, UNSURE, here.behind(), here.words()) : here);
+        else {
+            if (follows) pieces.set(pieces.size() - 1, unsure((Days) pieces.get(pieces.size() - 1)));
+            pieces.add(follows ? unsure(here) : here);
+        }
+    }
+
+    /** "Monday to Wednesday" */
+    private static Days unsure(Days days) {
+        return new Days(days.days(), days.asked().isEmpty() ? UNSURE : days.asked(), days.behind(), days.words());
     }
 
     /** "Wednesday and for Thursday" */
@@ -127,7 +135,7 @@ final class ReadSentence {
         boolean behindDay = part.joined() && !pieces.isEmpty() && pieces.get(pieces.size() - 1) instanceof Days;
         if (behindDay) {
             Days day = (Days) pieces.remove(pieces.size() - 1);
-            pieces.add(new Days(day.days(), day.asked().isEmpty() ? UNSURE : day.asked(), day.behind(), day.words()));
+            pieces.add(unsure(day));
         }
         boolean vague = part.has(Kind.UNSURE) && !part.has(Kind.UNKNOWN);
         boolean order = part.isOfOrder() || part.has(DEEDS) || vague;
@@ -216,7 +224,7 @@ final class ReadSentence {
 
     private boolean isCount(List<Sense> senses, int at) {
         if (!senses.get(at).is(Kind.NUMBER)) return false;
-                int product = at - 1;
+        int product = at - 1;
         while (product > 0 && senses.get(product).is(Kind.NOISE)) product--;
         boolean behind = product >= 0 && senses.get(product).is(Kind.KIND, Kind.FORM);
         return !behind || !products.isSize(senses.get(at).value(), senses.subList(product, product + 1));

@@ -30,7 +30,8 @@ class ReadOrderMailTest {
     }
 
     private static String told(ReadMail read) {
-        return String.join("; ", read.understood().stream().map(OrderMails::told).toList());
+        return String.join(
+                "; ", read.understood().stream().map(OrderMails::told).toList());
     }
 
     @ParameterizedTest
@@ -98,7 +99,8 @@ class ReadOrderMailTest {
 
     @Test
     void an_elliptical_count_is_asked_and_so_is_an_x_that_may_be_of_either() {
-        assertThat(told(read("C018", "x", "2 buckets of medium and 3 of firm for monday"))).doesNotContain("FIRM");
+        assertThat(told(read("C018", "x", "2 buckets of medium and 3 of firm for monday")))
+                .doesNotContain("FIRM");
         assertThat(told(read("C024", "x", "8 x firm for monday"))).isEmpty();
         assertThat(told(read("C024", "x", "8x firm for monday"))).isEqualTo("12-07 FIRM-400 8");
     }
@@ -121,7 +123,8 @@ class ReadOrderMailTest {
 
     @Test
     void a_mail_that_only_forwards_is_asked_about() {
-        ReadMail read = read("C002", "Fwd: order", "---------- Forwarded message ----------\nFrom: a\n6 firm for friday");
+        ReadMail read =
+                read("C002", "Fwd: order", "---------- Forwarded message ----------\nFrom: a\n6 firm for friday");
         assertThat(told(read)).isEmpty();
         assertThat(read.questions()).isNotEmpty();
     }
@@ -135,9 +138,10 @@ class ReadOrderMailTest {
     @Provide
     Arbitrary<String> orderlike() {
         Arbitrary<String> word = Arbitraries.of(
-                "6", "12", "firm", "extra", "x", "400", "case", "of", "monday", "fri", "14", "12/11", "not", "no", "and",
-                ",", ":", "-", "milk", "bucket", "two", "dozen", "half", "skip", "same as", "last", "week", "next", "make",
-                "to", "only", "was", "dec", "the", "4th", "\n", ". ", "pouches", "1/2", "½", "kg", "(", ")", "?", "zebra");
+                "6", "12", "firm", "extra", "x", "400", "case", "of", "monday", "fri", "14", "12/11", "not", "no",
+                "and", ",", ":", "-", "milk", "bucket", "two", "dozen", "half", "skip", "same as", "last", "week",
+                "next", "make", "to", "only", "was", "dec", "the", "4th", "\n", ". ", "pouches", "1/2", "½", "kg", "(",
+                ")", "?", "zebra");
         return Combinators.combine(word.list().ofMaxSize(40), Arbitraries.of(" ", "  "))
                 .as((words, blank) -> String.join(blank, words));
     }

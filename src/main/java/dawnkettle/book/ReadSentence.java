@@ -267,6 +267,12 @@ final class ReadSentence {
         else pieces.add(new Want(new Wish(verb, reckoned.product(), reckoned.packs(), ""), words));
     }
 
+    /** "6 firm only" can be a whole order. */
+    private static boolean endsIn(Part part) {
+        List<Kind> kinds = part.senses().stream().map(Sense::kind).toList();
+        return kinds.indexOf(Kind.NUMBER) < kinds.indexOf(Kind.ONLY);
+    }
+
     private void changed(Kind deed, List<Item> items, Part part) {
         Item item = items.get(0);
         boolean bare = items.size() == 1
@@ -276,7 +282,8 @@ final class ReadSentence {
         boolean more = part.has(Kind.MORE);
         boolean skipped = deed == Kind.SKIP
                 && part.senses().stream().anyMatch(s -> s.value().equals("or_drop"));
-        boolean sets = deed == Kind.SET || deed == Kind.ONLY || deed == Kind.SET_TO && part.has(Kind.TO);
+        boolean sets =
+                deed == Kind.SET || deed == Kind.ONLY && !endsIn(part) || deed == Kind.SET_TO && part.has(Kind.TO);
         if (deed == Kind.DROP) dropping = true;
         if (bare && !more && (deed == Kind.NO || deed == Kind.DROP || skipped))
             wish(Verb.DROP, reckon.product(item), words(part));

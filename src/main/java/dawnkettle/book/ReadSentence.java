@@ -13,7 +13,6 @@ import dawnkettle.book.Sentence.Part;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Reads one sentence into days, wishes, doubts and talk. A part with any word that is not understood is never a wish. */
@@ -46,6 +45,7 @@ final class ReadSentence {
     private final Sentence sentence;
     private final FindProduct products;
     private final Reckon reckon;
+    private final Traps traps;
     private final List<Piece> pieces = new ArrayList<>();
     private Optional<Kind> carried = Optional.empty();
     private boolean dropping;
@@ -57,6 +57,7 @@ final class ReadSentence {
         this.sentence = sentence;
         this.products = new FindProduct(context);
         this.reckon = new Reckon(context, products);
+        this.traps = new Traps(sentence, products);
     }
 
     static List<Piece> of(Sentence sentence, OrderReading context) {
@@ -64,18 +65,6 @@ final class ReadSentence {
         read.sentence.parts().forEach(read::part);
         read.settle();
         return read.pieces;
-    }
-
-    /** "16 x firm", where the customer also takes extra firm that fits the words. */
-    private boolean isEither(Part part) {
-        List<Sense> other = new ArrayList<>(part.senses());
-        boolean either = false;
-        for (int i = 0; i + 1 < other.size(); i++) {
-            if (!other.get(i).is(Kind.TIMES) || !other.get(i).value().startsWith("kind ")) continue;
-            other.set(i + 1, other.get(i + 1).to(Kind.KIND, other.get(i).value().substring("kind ".length())));
-            either = true;
-        }
-        return either && products.isUsual(other);
     }
 
     private void part(Part part) {
@@ -196,7 +185,7 @@ final class ReadSentence {
 
     private void items(Part part) {
         Optional<List<Item>> paired =
-                broken(part) || isEither(part) ? Optional.empty() : PairItems.of(part.senses(), products);
+                traps.isBroken(part) || traps.isEither(part) ? Optional.empty() : PairItems.of(part.senses(), products);
         List<Kind> deeds = new ArrayList<>(part.senses().stream()
                 .filter(s -> s.is(DEEDS))
                 .map(Sense::kind)
@@ -207,33 +196,6 @@ final class ReadSentence {
         if (paired.isEmpty() || deeds.size() > 1) doubt(UNREAD, part);
         else if (deeds.isEmpty()) plain(paired.get(), part);
         else changed(deeds.get(0), paired.get(), part);
-    }
-
-    /** "10-12" is no figure; "by" and "to" stand before a day, or in a change. */
-    private boolean broken(Part part) {
-        List<Sense> senses = part.senses();
-        for (int i = 2; i < senses.size(); i++)
-            if (senses.get(i).is(Kind.NUMBER) && senses.get(i - 1).is(Kind.DASH) && isCount(senses, i - 2)) return true;
-        Sense last = senses.get(senses.size() - 1);
-        for (int i = 1; i < senses.size(); i++)
-            if (senses.get(i - 1).is(Kind.NUMBER, Kind.A) && isOf(senses.get(i))) return true;
-        boolean by = senses.stream().anyMatch(s -> s != last && s.is(Kind.BY));
-        boolean to = senses.stream().anyMatch(s -> s != last && s.is(Kind.TO)) && !part.has(Kind.SET_TO, Kind.SET);
-        return by || to;
-    }
-
-    private boolean isCount(List<Sense> senses, int at) {
-        if (!senses.get(at).is(Kind.NUMBER)) return false;
-        int product = at - 1;
-        while (product > 0 && senses.get(product).is(Kind.NOISE)) product--;
-        boolean behind = product >= 0 && senses.get(product).is(Kind.KIND, Kind.FORM);
-        return !behind || !products.isSize(senses.get(at).value(), senses.subList(product, product + 1));
-    }
-
-    /** "2 cases of firm and 1 of medium": one what? */
-    private boolean isOf(Sense sense) {
-        String word = sentence.words(List.of(sense)).toLowerCase(Locale.ROOT);
-        return sense.is(Kind.NOISE) && (word.equals("of") || word.equals("de"));
     }
 
     private void plain(List<Item> items, Part part) {

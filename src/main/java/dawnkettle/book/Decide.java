@@ -49,7 +49,10 @@ final class Decide {
                 i >= 0 && placed.get(i).days() == placed.get(at - 1).days();
                 i--) before.add(0, placed.get(i));
         Placed one = placed.get(at);
+        boolean doubted =
+                before.stream().anyMatch(p -> p.unit().pieces().stream().anyMatch(Piece.Doubt.class::isInstance));
         boolean clear = !before.isEmpty()
+                && !doubted
                 && before.stream()
                         .allMatch(p -> p.isCertain() && p.want().wish().verb() == Verb.MORE)
                 && !before.get(0).days().sameAs(one.days());

@@ -49,6 +49,11 @@ final class FindProduct {
                         .anyMatch(p -> isUsual(p) && p.recipe().equals(found.recipe()));
     }
 
+    /** Whether the words can mean something that the customer usually takes. */
+    boolean isUsual(List<Sense> words) {
+        return of(words).map(this::isUsual).orElse(false);
+    }
+
     private boolean isUsual(Product product) {
         return context.usual().containsKey(product.code());
     }

@@ -137,12 +137,19 @@ final class Lexicon {
     }
 
     private int phrase(List<Word> words, int at, List<Sense> senses) {
+        String other = "";
         for (int many = Math.min(longest, words.size() - at); many >= 1; many--) {
             List<Word> those = words.subList(at, at + many);
             Optional<String> meaning = meaning(those);
-            if (meaning.isEmpty() || manyTimes(those, senses)) continue;
+            if (meaning.isEmpty()) continue;
+            if (manyTimes(those, senses)) {
+                other = isApart(words, at) ? " " + meaning.get() : "";
+                continue;
+            }
             senses.add(sense(
-                    meaning.get(), those.get(0).from(), those.get(many - 1).until()));
+                    meaning.get() + other,
+                    those.get(0).from(),
+                    those.get(many - 1).until()));
             return many;
         }
         return 0;
@@ -153,6 +160,11 @@ final class Lexicon {
         if (words.size() < 2 || !words.get(0).bare().equals("x") || before.isEmpty()) return false;
         Sense last = before.get(before.size() - 1);
         return last.is(Kind.NUMBER, Kind.DOZEN) && words.get(1).isLetters();
+    }
+
+    /** "16 x firm": between blanks the x may be of either. */
+    private static boolean isApart(List<Word> words, int at) {
+        return at > 0 && words.get(at).from() > words.get(at - 1).until();
     }
 
     private Optional<String> meaning(List<Word> words) {
@@ -190,7 +202,7 @@ final class Lexicon {
     private static Sense figure(Word word) {
         String bare = word.bare();
         Kind kind = Kind.NUMBER;
-        if (bare.contains(":") || bare.length() > 5 && bare.matches("\\d+")) kind = Kind.UNKNOWN;
+        if (bare.contains(":") || bare.matches("\\d{6,}|\\d+[.,]\\d{3,}")) kind = Kind.UNKNOWN;
         else if (bare.matches("\\d+\\p{L}+")) kind = Kind.ORDINAL;
         else if (bare.matches("\\d+[/-].*|\\d+\\.\\d+\\..*")) kind = Kind.DATE;
         String value = kind == Kind.ORDINAL ? bare.replaceAll("\\D", "") : bare.replace(',', '.');

@@ -13,6 +13,10 @@ final class MailLines {
         Kind.NOISE, Kind.NEXT_WEEK, Kind.HELLO, Kind.COMMA, Kind.COLON, Kind.DASH, Kind.MORE
     };
 
+    private static final Kind[] OF_ORDER = {
+        Kind.KIND, Kind.CODE, Kind.DROP, Kind.SKIP, Kind.FORGET, Kind.SET, Kind.SET_TO
+    };
+
     private final Lexicon lexicon;
     private final OrderReading context;
     private final LocalDate date;
@@ -70,7 +74,10 @@ final class MailLines {
 
     /** Below the name only what looks like an order counts. */
     boolean isOfOrder(String line) {
-        return lexicon.senses(line).stream().anyMatch(sense -> sense.is(Kind.KIND, Kind.CODE, Kind.DROP, Kind.SKIP));
+        List<Sense> senses = lexicon.senses(line);
+        int first = !senses.isEmpty() && line.strip().matches("(?iU)(?:for|on|para)\\b.*") ? 1 : 0;
+        boolean day = senses.size() > first && senses.get(first).is(Kind.WEEKDAY, Kind.DAY, Kind.DATE);
+        return day || senses.stream().anyMatch(sense -> sense.is(OF_ORDER));
     }
 
     List<Unit> units(String line) {
@@ -78,9 +85,18 @@ final class MailLines {
         clouded |= senses.stream().anyMatch(sense -> sense.is(Kind.FORGET));
         List<Unit> units = new ArrayList<>();
         List<Sense> read = Figures.in(SayDays.in(senses, days), context.products());
+        for (Sentence sentence : Sentence.in(line, read)) clouded |= isTurn(sentence);
         for (Sentence sentence : Sentence.in(line, read))
             units.add(new Unit(settled(ReadSentence.of(sentence, context), sentence), sentence.words()));
         return units;
+    }
+
+    /** "Make it 30." with nothing that says of what turns what was said before. */
+    private static boolean isTurn(Sentence sentence) {
+        boolean named = sentence.has(Kind.KIND, Kind.FORM, Kind.CODE);
+        boolean turns = sentence.has(Kind.SET, Kind.SET_TO, Kind.DROP, Kind.ONLY)
+                || sentence.has(Kind.OLD) && sentence.has(Kind.NUMBER);
+        return turns && !named && (sentence.has(Kind.NUMBER) || !sentence.has(Kind.UNKNOWN));
     }
 
     /** "For next week we need:" moves the weekdays that follow; said otherwise, it makes all of it uncertain. */

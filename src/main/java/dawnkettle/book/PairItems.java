@@ -54,7 +54,7 @@ final class PairItems {
                     && chunk.get(i + 1).is(OF_PRODUCT))
                 parts.add(new Part(true, List.of(sense.to(Kind.NUMBER, "1")), false));
             else if (sense.is(OF_PRODUCT)) addProduct(sense);
-            if (!sense.is(Kind.BRACKET)) before = sense;
+            if (!sense.is(Kind.BRACKET, Kind.NOISE)) before = sense;
         }
     }
 

@@ -24,7 +24,6 @@ public final class ReadOrderMail {
     private final List<Question> questions = new ArrayList<>();
     private final List<String> talk = new ArrayList<>();
     private boolean clouded;
-    private boolean signed;
 
     private ReadOrderMail(Written written, OrderReading context) {
         this.written = written;
@@ -62,7 +61,10 @@ public final class ReadOrderMail {
         boolean answer = ANSWER.matcher(subject).matches();
         Optional<Days> days = answer ? Optional.empty() : lines.subjectDays(subject);
         lines.moveBy(answer ? "" : subject);
-        own.lines().stream().limit(OwnLines.MOST_LINES).forEach(line -> body(lines, line));
+        List<String> read = own.lines().stream().limit(OwnLines.MOST_LINES).toList();
+        int end = signature(lines, read);
+        read.subList(0, end).forEach(line -> body(lines, line));
+        talk.addAll(read.subList(end, read.size()));
         own.lines().stream().skip(OwnLines.MOST_LINES).limit(1).forEach(line -> question(cut(line), TOO_LONG));
         if (units.stream().noneMatch(ReadOrderMail::isOrder) && !answer) subjectAlone(lines, subject);
         return finished(days);
@@ -72,10 +74,16 @@ public final class ReadOrderMail {
         questions.add(new Question(words, why));
     }
 
+    /** Where a name and an address begin: below a greeting, with no word of an order from there on. */
+    private static int signature(MailLines lines, List<String> read) {
+        int from = read.size();
+        while (from > 0 && !lines.isOfOrder(read.get(from - 1))) from--;
+        for (int i = from; i < read.size(); i++) if (lines.signsOff(read.get(i))) return i;
+        return read.size();
+    }
+
     private void body(MailLines lines, String line) {
-        signed |= lines.signsOff(line);
-        if (signed && !lines.isOfOrder(line)) talk.add(line);
-        else if (line.length() > OwnLines.LONGEST_LINE) question(cut(line), TOO_LONG);
+        if (line.length() > OwnLines.LONGEST_LINE) question(cut(line), TOO_LONG);
         else units.addAll(lines.units(line));
         clouded |= lines.clouds();
     }

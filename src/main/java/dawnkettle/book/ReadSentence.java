@@ -45,15 +45,19 @@ final class ReadSentence {
     private final Sentence sentence;
     private final FindProduct products;
     private final Reckon reckon;
+    private final Traps traps;
     private final List<Piece> pieces = new ArrayList<>();
     private Optional<Kind> carried = Optional.empty();
     private boolean dropping;
+    private boolean dayBefore;
+    private boolean loose;
     private boolean strangeBefore;
 
     private ReadSentence(Sentence sentence, OrderReading context) {
         this.sentence = sentence;
         this.products = new FindProduct(context);
         this.reckon = new Reckon(context, products);
+        this.traps = new Traps(sentence, products);
     }
 
     static List<Piece> of(Sentence sentence, OrderReading context) {
@@ -69,7 +73,11 @@ final class ReadSentence {
         else if (part.has(Kind.OLD)) old(part);
         else if (part.isOfOrder()) items(part);
         else deed(part);
+        boolean deeds = part.has(Kind.SET, Kind.SET_TO, Kind.ONLY, Kind.DROP, Kind.DOUBLE);
+        boolean figure = part.has(Kind.NUMBER) && !part.has(Kind.KIND, Kind.FORM, Kind.CODE, Kind.OLD);
+        loose |= figure && (deeds || !part.has(STRANGE));
         if (!part.isDay()) strangeBefore = part.has(STRANGE);
+        dayBefore = part.isDay() || dayBefore && isLink(part);
     }
 
     private void doubt(String why, Part part) {
@@ -86,9 +94,22 @@ final class ReadSentence {
         String why = asked ? sense.value() : strangeBefore && part.joined() ? UNSURE : "";
         List<LocalDate> days = asked ? List.of() : List.of(LocalDate.parse(sense.value()));
         Days here = new Days(days, why, sentence.has(Kind.ALL), words(part));
-        if (!pieces.isEmpty() && pieces.get(pieces.size() - 1) instanceof Days before)
-            pieces.set(pieces.size() - 1, both(before, here));
-        else pieces.add(here);
+        boolean follows = !pieces.isEmpty() && pieces.get(pieces.size() - 1) instanceof Days;
+        if (follows && dayBefore) pieces.set(pieces.size() - 1, both((Days) pieces.get(pieces.size() - 1), here));
+        else {
+            if (follows) pieces.set(pieces.size() - 1, unsure((Days) pieces.get(pieces.size() - 1)));
+            pieces.add(follows ? unsure(here) : here);
+        }
+    }
+
+    /** "Monday to Wednesday" */
+    private static Days unsure(Days days) {
+        return new Days(days.days(), days.asked().isEmpty() ? UNSURE : days.asked(), days.behind(), days.words());
+    }
+
+    /** "Wednesday and for Thursday" */
+    private boolean isLink(Part part) {
+        return part.senses().stream().allMatch(s -> s.is(Kind.NOISE) && s.until() - s.from() <= 3);
     }
 
     private static Days both(Days one, Days other) {
@@ -103,7 +124,7 @@ final class ReadSentence {
         boolean behindDay = part.joined() && !pieces.isEmpty() && pieces.get(pieces.size() - 1) instanceof Days;
         if (behindDay) {
             Days day = (Days) pieces.remove(pieces.size() - 1);
-            pieces.add(new Days(day.days(), day.asked().isEmpty() ? UNSURE : day.asked(), day.behind(), day.words()));
+            pieces.add(unsure(day));
         }
         boolean vague = part.has(Kind.UNSURE) && !part.has(Kind.UNKNOWN);
         boolean order = part.isOfOrder() || part.has(DEEDS) || vague;
@@ -163,7 +184,8 @@ final class ReadSentence {
     }
 
     private void items(Part part) {
-        Optional<List<Item>> paired = broken(part) ? Optional.empty() : PairItems.of(part.senses(), products);
+        Optional<List<Item>> paired =
+                traps.isBroken(part) || traps.isEither(part) ? Optional.empty() : PairItems.of(part.senses(), products);
         List<Kind> deeds = new ArrayList<>(part.senses().stream()
                 .filter(s -> s.is(DEEDS))
                 .map(Sense::kind)
@@ -176,20 +198,13 @@ final class ReadSentence {
         else changed(deeds.get(0), paired.get(), part);
     }
 
-    /** "10-12" is no figure; "by" and "to" stand before a day, or in a change. */
-    private boolean broken(Part part) {
-        List<Sense> senses = part.senses();
-        for (int i = 2; i < senses.size(); i++)
-            if (senses.get(i).is(Kind.NUMBER)
-                    && senses.get(i - 1).is(Kind.DASH)
-                    && senses.get(i - 2).is(Kind.NUMBER)) return true;
-        Sense last = senses.get(senses.size() - 1);
-        boolean by = senses.stream().anyMatch(s -> s != last && s.is(Kind.BY));
-        boolean to = senses.stream().anyMatch(s -> s != last && s.is(Kind.TO)) && !part.has(Kind.SET_TO, Kind.SET);
-        return by || to;
-    }
-
     private void plain(List<Item> items, Part part) {
+        boolean named = items.stream()
+                .allMatch(item -> item.product().stream().anyMatch(s -> s.is(Kind.KIND, Kind.FORM, Kind.CODE)));
+        if (items.size() > 1 && !named) {
+            doubt(UNREAD, part);
+            return;
+        }
         for (Item item : items) {
             String words = items.size() == 1 ? words(part) : itemWords(item, items, part);
             if (item.figure().isEmpty() && dropping) wish(Verb.DROP, reckon.product(item), words);
@@ -214,6 +229,12 @@ final class ReadSentence {
         else pieces.add(new Want(new Wish(verb, reckoned.product(), reckoned.packs(), ""), words));
     }
 
+    /** "6 firm only" can be a whole order. */
+    private static boolean endsIn(Part part) {
+        List<Kind> kinds = part.senses().stream().map(Sense::kind).toList();
+        return kinds.indexOf(Kind.NUMBER) < kinds.indexOf(Kind.ONLY);
+    }
+
     private void changed(Kind deed, List<Item> items, Part part) {
         Item item = items.get(0);
         boolean bare = items.size() == 1
@@ -223,7 +244,8 @@ final class ReadSentence {
         boolean more = part.has(Kind.MORE);
         boolean skipped = deed == Kind.SKIP
                 && part.senses().stream().anyMatch(s -> s.value().equals("or_drop"));
-        boolean sets = deed == Kind.SET || deed == Kind.ONLY || deed == Kind.SET_TO && part.has(Kind.TO);
+        boolean sets =
+                deed == Kind.SET || deed == Kind.ONLY && !endsIn(part) || deed == Kind.SET_TO && part.has(Kind.TO);
         if (deed == Kind.DROP) dropping = true;
         if (bare && !more && (deed == Kind.NO || deed == Kind.DROP || skipped))
             wish(Verb.DROP, reckon.product(item), words(part));
@@ -239,7 +261,7 @@ final class ReadSentence {
         boolean sets = pieces.stream()
                 .anyMatch(piece -> piece instanceof Want want && want.wish().verb() == Verb.SET);
         boolean unsure = sentence.parts().stream().anyMatch(part -> part.has(Kind.UNSURE) && !isPreamble(part));
-        if (unsure || sets && wants > 1) pieces.replaceAll(ReadSentence::doubted);
+        if (unsure || loose || sets && wants > 1) pieces.replaceAll(ReadSentence::doubted);
         boolean order = pieces.stream().anyMatch(piece -> piece instanceof Want || piece instanceof Doubt);
         if (order)
             pieces.replaceAll(

@@ -23,6 +23,9 @@ final class SayDays {
         Kind.MORE
     };
 
+    /** Beyond it "Fri 1 kit" is hardly the first of a month. */
+    private static final int SOON = 14;
+
     private final DaysSaid days;
     private final List<Sense> line;
     private final List<Sense> found = new ArrayList<>();
@@ -93,8 +96,16 @@ final class SayDays {
             if (next < line.size()
                     && date(next, Optional.of(DayOfWeek.of(sense(at).figure())))) return;
             if (is(at + 1, Kind.NUMBER) && bareNumber()) return;
-            put(is(at + 1, Kind.STOP) && at + 2 < line.size() ? at + 1 : at, days.weekday(sense(at), false));
+            put(isShortened() ? at + 1 : at, days.weekday(sense(at), false));
         }
+    }
+
+    /** "Thur." with its dot. */
+    private boolean isShortened() {
+        return is(at + 1, Kind.STOP)
+                && at + 2 < line.size()
+                && sense(at).until() - sense(at).from() <= 5
+                && sense(at + 1).from() == sense(at).until();
     }
 
     /** "Mon 14": a date, or fourteen packs? @return whether the figure was taken */
@@ -104,8 +115,10 @@ final class SayDays {
         DayOfWeek weekday = DayOfWeek.of(sense(at).figure());
         Optional<LocalDate> date = days.dayOfMonth(number.figure());
         boolean fits = date.map(day -> day.getDayOfWeek() == weekday).orElse(false);
+        boolean soon =
+                date.map(day -> !day.isAfter(days.mailDay().plusDays(SOON))).orElse(false);
         boolean quantity = is(at + 2, QUANTIFIED) || is(at + 2, Kind.NOISE) && is(at + 3, QUANTIFIED);
-        if (quantity && !fits) return false;
+        if (quantity && !(fits && soon)) return false;
         if (quantity)
             put(
                     at + 1,

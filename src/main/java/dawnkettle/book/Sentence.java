@@ -6,6 +6,7 @@ import java.util.List;
 
 /** A sentence of a line as its parts between commas, "and" and days; a day is a part of its own. */
 record Sentence(String line, List<Sense> senses) {
+    private static final int SHORT = 5;
     private static final Kind[] OF_ORDER = {Kind.NUMBER, Kind.KIND, Kind.FORM, Kind.CODE, Kind.CASE, Kind.SIZE};
 
     Sentence {
@@ -46,7 +47,7 @@ record Sentence(String line, List<Sense> senses) {
         for (int i = 0; i < senses.size(); i++) {
             Sense sense = senses.get(i);
             boolean ends = sense.is(Kind.QUESTION_MARK) || sense.is(Kind.STOP) && ends(line, senses, i);
-            if (!ends) now.add(stopped(line, sense));
+            if (!ends && !(sense.is(Kind.STOP) && isShort(senses, i))) now.add(stopped(line, sense));
             if (ends && !now.isEmpty()) {
                 if (sense.is(Kind.QUESTION_MARK)) now.add(sense);
                 all.add(new Sentence(line, now));
@@ -62,15 +63,20 @@ record Sentence(String line, List<Sense> senses) {
         return sense.is(Kind.STOP) ? sense.to(apart ? Kind.COMMA : Kind.NOISE, "") : sense;
     }
 
+    /** "cs." */
+    private static boolean isShort(List<Sense> senses, int at) {
+        if (at == 0) return false;
+        Sense before = senses.get(at - 1);
+        return before.is(Kind.CASE, Kind.UNIT, Kind.ON, Kind.ON_ASKED, Kind.MEASURE, Kind.SIZE, Kind.KIND)
+                && before.until() - before.from() <= SHORT;
+    }
+
     private static boolean ends(String line, List<Sense> senses, int at) {
         Sense stop = senses.get(at);
         if (line.charAt(stop.from()) == '!' || at + 1 == senses.size()) return true;
         boolean apart = Character.isWhitespace(line.charAt(stop.until()));
-        Sense before = at == 0 ? stop : senses.get(at - 1);
-        boolean shortened = before.is(Kind.CASE, Kind.UNIT, Kind.ON, Kind.ON_ASKED, Kind.MEASURE, Kind.SIZE, Kind.KIND)
-                && before.until() - before.from() <= 5;
         return apart
-                && !shortened
+                && !isShort(senses, at)
                 && Character.isUpperCase(line.charAt(senses.get(at + 1).from()));
     }
 

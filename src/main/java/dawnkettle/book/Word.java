@@ -24,6 +24,9 @@ record Word(String bare, int from, int until) {
                     + "|\\d+(?:[.,]\\d+)?"
                     + "|\\p{L}[\\p{L}\\p{M}]*(?:['’]\\p{L}+)?"
                     + "|\\S");
+    /** An accent without its letter. */
+    private static final String NO_WORD = "\u00A4";
+
     private static final Pattern ACCENTS = Pattern.compile("\\p{M}+");
 
     static List<Word> in(String line) {
@@ -46,12 +49,13 @@ record Word(String bare, int from, int until) {
     private static String bare(String word) {
         String plain = ACCENTS.matcher(Normalizer.normalize(word.replace('’', '\''), Normalizer.Form.NFD))
                 .replaceAll("");
+        if (plain.isEmpty()) return NO_WORD;
         boolean owned = plain.length() > 4 && plain.endsWith("'s");
         return owned ? plain.substring(0, plain.length() - 2) : plain;
     }
 
     boolean isFigure() {
-        return Character.isDigit(bare.charAt(0));
+        return bare.charAt(0) >= '0' && bare.charAt(0) <= '9';
     }
 
     boolean isLetters() {

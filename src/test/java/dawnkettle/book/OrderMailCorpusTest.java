@@ -23,7 +23,6 @@ class OrderMailCorpusTest {
         int mustAsk;
         final List<String> wrong = new ArrayList<>();
         final List<String> unseen = new ArrayList<>();
-        final List<String> missed = new ArrayList<>();
 
         void mail(OrderMail mail) {
             ReadMail read = ReadOrderMail.read(mail.written(), reading(mail.customer()));
@@ -35,7 +34,6 @@ class OrderMailCorpusTest {
                 if (open.remove(OrderMails.told(wish))) booked++;
                 else wrong.add(where + OrderMails.told(wish) + " of \"" + wish.words() + "\"");
             for (String asked : mail.asked()) if (!OrderMails.shows(read, asked)) unseen.add(where + asked);
-            if (!open.isEmpty()) missed.add(where + open + " " + read.questions());
         }
 
         double share() {
@@ -79,9 +77,16 @@ class OrderMailCorpusTest {
     @Test
     void nothing_of_the_first_half_is_booked_wrong_and_hardly_a_line_is_asked_that_need_not_be() {
         Count count = count("first-half");
-        if (Boolean.getBoolean("corpus.missed")) count.missed.forEach(System.out::println);
         assertThat(count.wrong).isEmpty();
         assertThat(count.unseen).isEmpty();
+        assertThat(count.share()).isGreaterThanOrEqualTo(0.92);
+    }
+
+    @Test
+    void nothing_of_the_second_half_is_booked_wrong_though_nobody_looked_at_it_before() {
+        Count count = count("second-half");
+        assertThat(count.wrong.size()).isZero();
+        assertThat(count.unseen.size()).isZero();
         assertThat(count.share()).isGreaterThanOrEqualTo(0.92);
     }
 }

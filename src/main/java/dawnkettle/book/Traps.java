@@ -1,0 +1,49 @@
+package dawnkettle.book;
+
+import dawnkettle.book.Sense.Kind;
+import dawnkettle.book.Sentence.Part;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Words of an order that look clear and can be meant in two ways. */
+record Traps(Sentence sentence, FindProduct products) {
+    /** "10-12" is no figure; "by" and "to" stand before a day, or in a change. */
+    boolean isBroken(Part part) {
+        List<Sense> senses = part.senses();
+        for (int i = 2; i < senses.size(); i++)
+            if (senses.get(i).is(Kind.NUMBER) && senses.get(i - 1).is(Kind.DASH) && isCount(senses, i - 2)) return true;
+        Sense last = senses.get(senses.size() - 1);
+        for (int i = 1; i < senses.size(); i++)
+            if (senses.get(i - 1).is(Kind.NUMBER, Kind.A) && isOf(senses.get(i))) return true;
+        boolean by = senses.stream().anyMatch(s -> s != last && s.is(Kind.BY));
+        boolean to = senses.stream().anyMatch(s -> s != last && s.is(Kind.TO)) && !part.has(Kind.SET_TO, Kind.SET);
+        return by || to;
+    }
+
+    private boolean isCount(List<Sense> senses, int at) {
+        if (!senses.get(at).is(Kind.NUMBER)) return false;
+        int product = at - 1;
+        while (product > 0 && senses.get(product).is(Kind.NOISE)) product--;
+        boolean behind = product >= 0 && senses.get(product).is(Kind.KIND, Kind.FORM);
+        return !behind || !products.isSize(senses.get(at).value(), senses.subList(product, product + 1));
+    }
+
+    /** "2 cases of firm and 1 of medium": one what? */
+    private boolean isOf(Sense sense) {
+        String word = sentence.words(List.of(sense)).toLowerCase(Locale.ROOT);
+        return sense.is(Kind.NOISE) && (word.equals("of") || word.equals("de"));
+    }
+
+    /** "16 x firm", where the customer also takes extra firm that fits the words. */
+    boolean isEither(Part part) {
+        List<Sense> other = new ArrayList<>(part.senses());
+        boolean either = false;
+        for (int i = 0; i + 1 < other.size(); i++) {
+            if (!other.get(i).is(Kind.TIMES) || !other.get(i).value().startsWith("kind ")) continue;
+            other.set(i + 1, other.get(i + 1).to(Kind.KIND, other.get(i).value().substring("kind ".length())));
+            either = true;
+        }
+        return either && products.isUsual(other);
+    }
+}

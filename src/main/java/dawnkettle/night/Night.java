@@ -22,6 +22,7 @@ public final class Night {
     private final Office office;
     private final Map<Step, Work> work = new EnumMap<>(Step.class);
     private final PrintLabels labels;
+    private final PrintHolds holds;
     private final Letters letters;
     private final Alerts alerts;
     private final Predicate<Timetable.Slot> mine;
@@ -41,6 +42,7 @@ public final class Night {
         SheetEffects effects = new SheetEffects(office);
         PlanTomorrow planning = new PlanTomorrow(office);
         PrintSheets sheets = new PrintSheets(office, effects);
+        this.holds = new PrintHolds(office, sheets);
         work.put(Step.SOAK_CALL, new SettleSoak(office, effects));
         work.put(Step.FALLBACK, new PrintFallback(office, effects));
         work.put(Step.CLOSE, new CloseBook(office));
@@ -58,6 +60,7 @@ public final class Night {
         new TakeOrders(office).run();
         Instant now = office.now();
         for (Timetable.Slot slot : slots(now)) if (!slot.due().isAfter(now)) run(slot);
+        holds.run();
         letters.deliver();
         alerts.run();
     }

@@ -2,10 +2,13 @@ package dawnkettle.night;
 
 import dawnkettle.plan.DayPlan;
 import dawnkettle.plan.Heading;
+import dawnkettle.plan.IfCard;
+import dawnkettle.sheet.IfSheet;
 import dawnkettle.sheet.Printer;
 import dawnkettle.sheet.Sheet;
 import dawnkettle.sheet.SheetSet;
 import dawnkettle.sheet.SheetStyle;
+import dawnkettle.stock.LotCode;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -13,6 +16,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -20,10 +25,17 @@ import java.util.stream.Stream;
 final class PrintSheets implements Work {
     private final Office office;
     private final SheetEffects effects;
+    private final Function<DayPlan, Optional<IfCard>> card;
 
     PrintSheets(Office office, SheetEffects effects) {
+        this(office, effects, plan -> Optional.empty());
+    }
+
+    /** @param card what then, if something of a plan is lost; empty where it was not computed */
+    PrintSheets(Office office, SheetEffects effects, Function<DayPlan, Optional<IfCard>> card) {
         this.office = office;
         this.effects = effects;
+        this.card = card;
     }
 
     @Override
@@ -34,13 +46,49 @@ final class PrintSheets implements Work {
     }
 
     String print(DayPlan plan, Optional<DayPlan> before) {
-        List<Sheet> sheets = new ArrayList<>(changed(plan, before, this::planned));
+        List<Sheet> sheets = withCard(plan, changed(plan, before, this::planned));
         List<Sheet> records = changed(plan, before, this::records);
         keep(plan, records);
         together(records).ifPresent(sheets::add);
         Heading heading = plan.heading();
-        effects.print(heading.productionDate() + " revision " + heading.revision(), heading.productionDate(), sheets);
+        effects.print(set(plan), heading.productionDate(), sheets);
         return sheets.size() + " sheets";
+    }
+
+    private static String set(DayPlan plan) {
+        return plan.heading().productionDate() + " revision " + plan.heading().revision();
+    }
+
+    private static String heldSet(DayPlan plan, Set<LotCode> held) {
+        return set(plan) + " held "
+                + String.join(" ", held.stream().map(LotCode::toString).sorted().toList());
+    }
+
+    /** By which the ledger knows a sheet of a plan. */
+    static String key(DayPlan plan, String sheet) {
+        return SheetEffects.key(set(plan), sheet);
+    }
+
+    /** The same of one that was printed again because lots are held. */
+    static String heldKey(DayPlan plan, Set<LotCode> held, String sheet) {
+        return SheetEffects.key(heldSet(plan, held), sheet);
+    }
+
+    /** Pick and route sheets that say otherwise now that lots are held, marked; how many. */
+    int printHeld(DayPlan plan, Set<LotCode> news) {
+        Set<LotCode> held = new Gate(office).heldLots(Optional.of(plan));
+        Set<LotCode> before = new TreeSet<>(held);
+        before.removeAll(news);
+        SheetSet.Known then = new SheetSet.Known(plan, before);
+        SheetSet.Known now = new SheetSet.Known(plan, held);
+        Map<String, String> old = texts(SheetSet.of(then, Optional.empty(), office.shop(), style()));
+        Map<String, String> alike = texts(SheetSet.of(now, Optional.empty(), office.shop(), style()));
+        List<Sheet> again = SheetSet.of(now, Optional.of(then), office.shop(), style()).stream()
+                .filter(sheet -> sheet.kind() == Sheet.Kind.PICK || sheet.kind() == Sheet.Kind.ROUTE)
+                .filter(sheet -> !alike.get(sheet.name()).equals(old.get(sheet.name())))
+                .toList();
+        effects.print(heldSet(plan, news), plan.heading().productionDate(), again);
+        return again.size();
     }
 
     /** The records of the batches are kept whether they come out on paper or not. */
@@ -57,26 +105,43 @@ final class PrintSheets implements Work {
     /** Sheets that differ in more than the heading that every sheet of a revision carries. */
     private List<Sheet> changed(DayPlan plan, Optional<DayPlan> before, Function<DayPlan, List<Sheet>> sheets) {
         if (before.isEmpty()) return sheets.apply(plan);
-        Map<String, String> old = new HashMap<>();
-        sheets.apply(before.get()).forEach(sheet -> old.put(sheet.name(), sheet.asText()));
-        Map<String, String> alike = new HashMap<>();
-        sheets.apply(plan.withHeading(before.get().heading()))
-                .forEach(sheet -> alike.put(sheet.name(), sheet.asText()));
+        Map<String, String> old = texts(sheets.apply(before.get()));
+        Map<String, String> alike =
+                texts(sheets.apply(plan.withHeading(before.get().heading())));
         return sheets.apply(plan).stream()
                 .filter(sheet -> !alike.get(sheet.name()).equals(old.get(sheet.name())))
                 .toList();
     }
 
+    private static Map<String, String> texts(List<Sheet> sheets) {
+        Map<String, String> texts = new HashMap<>();
+        sheets.forEach(sheet -> texts.put(sheet.name(), sheet.asText()));
+        return texts;
+    }
+
     /** All that is printed of a plan. */
     List<Sheet> sheets(DayPlan plan) {
-        return Stream.concat(planned(plan).stream(), together(records(plan)).stream())
+        return Stream.concat(withCard(plan, planned(plan)).stream(), together(records(plan)).stream())
                 .toList();
     }
 
+    /** The card lies behind the run sheets, of which it is a part on the wall. */
+    private List<Sheet> withCard(DayPlan plan, List<Sheet> planned) {
+        List<Sheet> sheets = new ArrayList<>(planned);
+        int behind = 0;
+        for (int i = 0; i < sheets.size(); i++) if (sheets.get(i).kind() == Sheet.Kind.RUN) behind = i + 1;
+        Optional<Sheet> sheet = card.apply(plan).map(known -> IfSheet.of(known, plan, office.shop(), style()));
+        if (sheet.isPresent()) sheets.add(behind, sheet.get());
+        return sheets;
+    }
+
     private List<Sheet> planned(DayPlan plan) {
-        return replaced(plan)
-                .map(old -> SheetSet.of(plan, old, office.shop(), style()))
-                .orElseGet(() -> SheetSet.of(plan, office.shop(), style()));
+        Set<LotCode> held = new Gate(office).heldLots(Optional.of(plan));
+        return SheetSet.of(
+                new SheetSet.Known(plan, held),
+                replaced(plan).map(old -> new SheetSet.Known(old, Set.of())),
+                office.shop(),
+                style());
     }
 
     /** The plan that this one replaces, whose sheets hang on the wall. */

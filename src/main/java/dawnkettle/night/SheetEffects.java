@@ -26,12 +26,17 @@ final class SheetEffects {
         List<DeviceAway> away = new ArrayList<>();
         for (Sheet sheet : sheets) {
             try {
-                print("sheet " + set + " " + sheet.name(), businessDate, sheet);
+                print(key(set, sheet.name()), businessDate, sheet);
             } catch (DeviceAway one) {
                 away.add(one);
             }
         }
         if (!away.isEmpty()) throw away.get(0);
+    }
+
+    /** By which the ledger knows a sheet of a set. */
+    static String key(String set, String sheet) {
+        return "sheet " + set + " " + sheet;
     }
 
     private void print(String key, LocalDate businessDate, Sheet sheet) {

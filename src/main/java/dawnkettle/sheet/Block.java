@@ -34,7 +34,7 @@ sealed interface Block {
 
         @Override
         public double heightMm(double width, Typeface typeface) {
-            return new Wrapping(typeface).heightMm(text, LETTERING, width) + 1;
+            return Wrapping.of(typeface).heightMm(text, LETTERING, width) + 1;
         }
 
         @Override
@@ -61,7 +61,7 @@ sealed interface Block {
 
         @Override
         public double heightMm(double width, Typeface typeface) {
-            return gapMm + new Wrapping(typeface).heightMm(text, lettering, width) + 0.8;
+            return gapMm + Wrapping.of(typeface).heightMm(text, lettering, width) + 0.8;
         }
 
         @Override
@@ -82,7 +82,7 @@ sealed interface Block {
         @Override
         public double heightMm(double width, Typeface typeface) {
             double inner = width - 2 * PAD_MM;
-            Wrapping wrapping = new Wrapping(typeface);
+            Wrapping wrapping = Wrapping.of(typeface);
             double height = title.isBlank() ? 0 : wrapping.heightMm(title, TITLE, inner);
             for (String sentence : sentences) height += wrapping.heightMm(sentence, SENTENCE, inner - bulletMm());
             return height + 2 * PAD_MM + GAP_MM;

@@ -44,7 +44,7 @@ final class Canvas {
     /** Text that is broken into lines within the frame's width, from the frame's top; returns the y below it. */
     double lines(Frame frame, Lettering lettering, String string) {
         double y = frame.y();
-        for (Wrapping.Line line : new Wrapping(typeface).set(string, lettering, frame.width())) {
+        for (Wrapping.Line line : Wrapping.of(typeface).set(string, lettering, frame.width())) {
             text(anchor(frame, lettering.align()), y + line.lettering().riseMm(), line.lettering(), line.text());
             y += line.lettering().lineMm();
         }

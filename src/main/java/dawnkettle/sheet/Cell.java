@@ -57,7 +57,7 @@ sealed interface Cell {
         @Override
         public double heightMm(double width, Typeface typeface) {
             return phrases.stream()
-                    .mapToDouble(phrase -> new Wrapping(typeface).heightMm(phrase.text(), phrase.lettering(), width))
+                    .mapToDouble(phrase -> Wrapping.of(typeface).heightMm(phrase.text(), phrase.lettering(), width))
                     .sum();
         }
 
@@ -91,7 +91,7 @@ sealed interface Cell {
         public double heightMm(double width, Typeface typeface) {
             return Math.max(
                     sideMm,
-                    after.isEmpty() ? 0 : new Wrapping(typeface).heightMm(after, lettering, width - sideMm - GAP_MM));
+                    after.isEmpty() ? 0 : Wrapping.of(typeface).heightMm(after, lettering, width - sideMm - GAP_MM));
         }
 
         @Override

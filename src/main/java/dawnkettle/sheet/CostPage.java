@@ -92,7 +92,7 @@ public final class CostPage {
 
     /** As many lines as there is room for: the rest stands in the mail, and the page says so. */
     private double text(Canvas canvas, Frame frame, List<Part> parts) {
-        Wrapping wrapping = new Wrapping(style.typeface());
+        Wrapping wrapping = Wrapping.of(style.typeface());
         double y = frame.y();
         for (Part part : parts) {
             if (part.lines().isEmpty()) continue;

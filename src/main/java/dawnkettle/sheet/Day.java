@@ -15,9 +15,29 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
-/** The plan of a day, asked the questions that sheets ask. */
-record Day(DayPlan plan, Desk desk) {
+/**
+ * The plan of a day, asked the questions that sheets ask.
+ *
+ * @param held lots that may not leave the house
+ */
+record Day(DayPlan plan, Desk desk, Set<LotCode> held) {
+    private static final double HELD_POINTS = 11;
+
+    Day {
+        held = Set.copyOf(held);
+    }
+
+    Day(DayPlan plan, Desk desk) {
+        this(plan, desk, Set.of());
+    }
+
+    /** What stands over the row of a lot that may not leave; nothing over another. */
+    List<Row> warning(LotCode lot) {
+        return held.contains(lot) ? List.of(Row.bar(HELD_POINTS, desk.say(Word.HELD) + "  " + lot)) : List.of();
+    }
+
     LocalDate date() {
         return plan.heading().productionDate();
     }

@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** The delivery notes of a van, each twice: packs, lots, dates, containers; prices where the customer wants them. */
 final class DeliveryNotes {
@@ -28,21 +29,28 @@ final class DeliveryNotes {
         this.paper = new NotePaper(desk.style().paper());
     }
 
-    /** One sheet for the van, a page or more a stop that gets something, in the order of the round. */
+    /** One sheet for the van, a quarter of a page or more a stop that gets something, twice. */
     Sheet sheet(String name) {
-        List<Page> pages = new ArrayList<>();
-        for (Load.Stop stop : load.served())
-            pages.addAll(paper.together(pages(stop, Word.NOTE_FOR_CUSTOMER), pages(stop, Word.NOTE_FOR_SHOP)));
+        List<NotePaper.Copies> notes = new ArrayList<>();
+        for (Load.Stop stop : load.served()) notes.addAll(copies(stop));
         String title = desk.first(Word.NOTE_TITLE, load.route()) + ", "
                 + Words.first(desk.dates().full(load.day()));
         Imprint imprint = new Imprint(title, desk.words().tag(), desk.style().paper(), day.madeAt());
-        return new Sheet(Sheet.Kind.DELIVERY, name, imprint, pages);
+        return new Sheet(Sheet.Kind.DELIVERY, name, imprint, paper.pages(notes));
+    }
+
+    private List<NotePaper.Copies> copies(Load.Stop stop) {
+        List<Page> customers = pages(stop, Word.NOTE_FOR_CUSTOMER);
+        List<Page> shops = pages(stop, Word.NOTE_FOR_SHOP);
+        return IntStream.range(0, customers.size())
+                .mapToObj(i -> new NotePaper.Copies(customers.get(i), shops.get(i)))
+                .toList();
     }
 
     private List<Page> pages(Load.Stop stop, Word copy) {
         Masthead masthead = masthead(stop, copy);
         Rows.Said aside = Rows.first().of("note");
-        Flow flow = new Flow(masthead, paper.half(), desk, aside);
+        Flow flow = new Flow(masthead, paper.quarter(), desk, aside);
         if (copy == Word.NOTE_FOR_CUSTOMER) flow.canvas().bookmark(desk.customerName(stop.customer()), Flow.MARGIN_MM);
         write(stop, flow);
         return flow.pages();
@@ -53,8 +61,9 @@ final class DeliveryNotes {
         String shop = desk.shop().house().name() + ", "
                 + String.join(", ", desk.shop().house().address());
         Masthead.Name name = new Masthead.Name(
-                desk.say(Word.NOTE_TITLE, number), desk.dates().full(load.day()), desk.say(copy), shop, "");
-        return new Masthead("", name, "", List.of(desk.say(Word.FOOT_SOY), desk.say(Word.FOOT_CHILL)));
+                desk.say(Word.NOTE_TITLE, number), desk.dates().brief(load.day()), desk.say(copy), shop, "");
+        return new Masthead(
+                "", name, "", List.of(desk.say(Word.FOOT_SOY), desk.say(Word.FOOT_CHILL)), Masthead.Size.QUARTER);
     }
 
     private void write(Load.Stop stop, Flow flow) {
@@ -63,7 +72,10 @@ final class DeliveryNotes {
         TreeMap<String, List<Allocation>> byProduct = stop.lines().stream()
                 .collect(Collectors.groupingBy(Allocation::product, TreeMap::new, Collectors.toList()));
         List<Row> rows = new ArrayList<>();
-        for (Allocation line : stop.lines()) rows.add(row(line, stop, prices));
+        for (Allocation line : stop.lines()) {
+            rows.addAll(day.warning(line.lot()));
+            rows.add(row(line, stop, prices));
+        }
         flow.add(new Table(columns(prices.isPresent()), 6, List.of(Table.Section.plain(rows))).dense());
         flow.add(new Block.Plain(below(stop, byProduct, prices)));
         flow.add(new Table(List.of(new Table.Column("", 1)), 0, List.of(Table.Section.plain(List.of(signed()))))
@@ -88,20 +100,19 @@ final class DeliveryNotes {
         String address =
                 desk.shop().findCustomer(stop.customer()).map(Customer::address).orElse("");
         return List.of(
-                Cell.Phrase.bold(13, desk.customerName(stop.customer())),
-                Cell.Phrase.plain(10, desk.say(Word.NOTE_TO, address, van + leaves, PickSheet.stopNumber(stop))));
+                Cell.Phrase.bold(12, desk.customerName(stop.customer())),
+                Cell.Phrase.plain(9, desk.say(Word.NOTE_TO, address, van + leaves, PickSheet.stopNumber(stop))));
     }
 
     private List<Table.Column> columns(boolean prices) {
         List<Table.Column> columns = new ArrayList<>(List.of(
-                new Table.Column(desk.say(Word.PICK_PACKS), 14),
-                new Table.Column(desk.say(Word.PICK_PRODUCT), prices ? 48 : 66),
-                new Table.Column(desk.say(Word.PICK_CASES), 20),
-                new Table.Column(desk.say(Word.PICK_LOT), 27),
-                new Table.Column(desk.say(Word.PICK_BEST_BEFORE), 27)));
-        if (prices) columns.add(new Table.Column(desk.say(Word.NOTE_PRICE), 18));
-        if (prices) columns.add(new Table.Column(desk.say(Word.NOTE_SUM), 20));
-        columns.add(new Table.Column(desk.say(Word.NOTE_RETURNED), 18));
+                new Table.Column(desk.say(Word.PICK_PACKS), 10),
+                new Table.Column(desk.say(Word.PICK_PRODUCT), prices ? 46 : 52),
+                new Table.Column(desk.say(Word.PICK_CASES), 13)));
+        if (prices)
+            columns.add(new Table.Column(
+                    Words.join("\n", List.of(desk.say(Word.NOTE_PRICE), desk.say(Word.NOTE_SUM))), 14));
+        columns.add(new Table.Column(desk.say(Word.NOTE_RETURNED), prices ? 10 : 15));
         return columns;
     }
 
@@ -111,12 +122,12 @@ final class DeliveryNotes {
                 .orElse("");
         List<Cell> cells = new ArrayList<>(List.of(
                 Cell.text(Integer.toString(line.packs()), Lettering.bold(12)),
-                Cell.text(desk.productName(line.product()), Lettering.plain(10.5)),
-                Cell.text(desk.cases(line.product(), line.packs()).brief(), Lettering.plain(10.5)),
-                Cell.text(line.lot().toString(), Lettering.plain(10.5)),
-                Cell.text(best, Lettering.plain(10.5))));
-        prices.ifPresent(worth -> cells.addAll(worth.cells(stop.customer(), line)));
-        cells.add(new Cell.Blanks(List.of(List.of("")), false, 5));
+                Cell.stack(
+                        Cell.Phrase.plain(10.5, desk.productName(line.product())),
+                        Cell.Phrase.plain(9.5, line.lot() + "  " + best)),
+                Cell.text(desk.cases(line.product(), line.packs()).brief(), Lettering.plain(10))));
+        prices.ifPresent(worth -> cells.add(worth.cell(stop.customer(), line)));
+        cells.add(new Cell.Blanks(List.of(List.of("")), false, 7));
         return new Row(cells, Row.Look.PLAIN);
     }
 
@@ -125,9 +136,9 @@ final class DeliveryNotes {
         List<Cell.Phrase> below = new ArrayList<>();
         String total = desk.say(Word.NOTE_TOTAL, stop.packs(), stop.boxes(desk));
         String sum = prices.map(worth -> worth.total(stop)).orElse(desk.say(Word.NOTE_PLAIN));
-        below.add(Cell.Phrase.bold(10.5, Words.join("  ", List.of(total, sum))));
-        stop.shortOrders().forEach(order -> below.add(Cell.Phrase.bold(10.5, desk.shortOf(Word.NOTE_SHORT, order))));
-        below.add(Cell.Phrase.plain(10, desk.say(Word.NOTE_CONTAINERS, containers(byProduct))));
+        below.add(Cell.Phrase.bold(10, Words.join("  ", List.of(total, sum))));
+        stop.shortOrders().forEach(order -> below.add(Cell.Phrase.bold(10, desk.shortOf(Word.NOTE_SHORT, order))));
+        below.add(Cell.Phrase.plain(9, desk.say(Word.NOTE_CONTAINERS, containers(byProduct))));
         return below;
     }
 

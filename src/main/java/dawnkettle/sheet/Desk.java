@@ -12,7 +12,7 @@ import java.util.function.Consumer;
 /** What lies before whoever writes the sheets: the shop's book of itself, and how it wants its paper. */
 record Desk(Shop shop, SheetStyle style, Words words, Rows rows) {
     Desk(Shop shop, SheetStyle style) {
-        this(shop, style, Words.of(style.settings().languages()), Rows.first());
+        this(shop, style.remembering(), Words.of(style.settings().languages()), Rows.first());
     }
 
     /** The desk at which the sheets are written that replace those of this one. */

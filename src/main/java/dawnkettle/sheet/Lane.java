@@ -9,7 +9,7 @@ interface Lane {
     /** The name at the left of the lane, standing in the middle of its height. */
     static void name(String name, double namesMm, Canvas canvas, Frame frame) {
         Lettering lettering = Lettering.plain(8.5);
-        double lines = new Wrapping(canvas.typeface())
+        double lines = Wrapping.of(canvas.typeface())
                 .lines(name, lettering, namesMm - 2)
                 .size();
         double top = frame.y() + (frame.height() - lines * lettering.lineMm()) / 2;
@@ -20,7 +20,7 @@ interface Lane {
         Lettering lettering = Lettering.plain(8.5);
         return 0.4
                 + lettering.lineMm()
-                        * new Wrapping(typeface)
+                        * Wrapping.of(typeface)
                                 .lines(name, lettering, namesMm - 2)
                                 .size();
     }

@@ -7,8 +7,8 @@ public sealed interface Mark {
     /** Hands itself to whoever draws. */
     void showTo(Pen pen);
 
-    /** The same, lower by so many millimetres. */
-    Mark lowered(double mm);
+    /** The same, further to the right and lower by so many millimetres. */
+    Mark moved(double right, double down);
 
     /** Whoever draws: one way for each sort of mark. */
     interface Pen {
@@ -32,8 +32,8 @@ public sealed interface Mark {
         }
 
         @Override
-        public Mark lowered(double mm) {
-            return new Text(x, baseline + mm, lettering, string);
+        public Mark moved(double right, double down) {
+            return new Text(x + right, baseline + down, lettering, string);
         }
 
         @Override
@@ -50,8 +50,8 @@ public sealed interface Mark {
         }
 
         @Override
-        public Mark lowered(double mm) {
-            return new Rule(x1, y1 + mm, x2, y2 + mm, widthMm);
+        public Mark moved(double right, double down) {
+            return new Rule(x1 + right, y1 + down, x2 + right, y2 + down, widthMm);
         }
 
         @Override
@@ -68,8 +68,8 @@ public sealed interface Mark {
         }
 
         @Override
-        public Mark lowered(double mm) {
-            return new Box(x, y + mm, width, height, look);
+        public Mark moved(double right, double down) {
+            return new Box(x + right, y + down, width, height, look);
         }
 
         @Override

@@ -8,8 +8,9 @@ import java.util.List;
  * @param first the very first line, as which fallback sheet to destroy; may be empty
  * @param banner how much of the plan could be had, white on black; empty for a full plan
  * @param foot cautions that belong to every page
+ * @param size how large it is set
  */
-record Masthead(String first, Name name, String banner, List<String> foot) {
+record Masthead(String first, Name name, String banner, List<String> foot, Size size) {
     /**
      * Which sheet this is.
      *
@@ -20,6 +21,25 @@ record Masthead(String first, Name name, String banner, List<String> foot) {
      */
     record Name(String title, String date, String revision, String facts, String mode) {}
 
+    /** For a sheet of paper, or for a quarter of one. */
+    enum Size {
+        SHEET(1, 32),
+        QUARTER(0.66, 18);
+
+        private final double share;
+        private final double pageMm;
+
+        Size(double share, double pageMm) {
+            this.share = share;
+            this.pageMm = pageMm;
+        }
+
+        private Lettering of(Lettering lettering) {
+            return lettering.ofPoints(Math.max(LEAST_POINTS, lettering.points() * share));
+        }
+    }
+
+    private static final double LEAST_POINTS = 8;
     private static final Lettering FIRST = Lettering.plain(10);
     private static final Lettering TITLE = Lettering.bold(21);
     private static final Lettering DATE = Lettering.bold(15).aligned(Lettering.Align.RIGHT);
@@ -28,12 +48,15 @@ record Masthead(String first, Name name, String banner, List<String> foot) {
     private static final Lettering BANNER = Lettering.bold(12.5).white();
     private static final Lettering MODE = Lettering.bold(9.5).white();
     private static final Lettering FOOT = Lettering.plain(9);
-    private static final double PAGE_MM = 32;
     private static final double BAR_PAD_MM = 0.8;
     private static final double GAP_MM = 2;
 
     Masthead {
         foot = List.copyOf(foot);
+    }
+
+    Masthead(String first, Name name, String banner, List<String> foot) {
+        this(first, name, banner, foot, Size.SHEET);
     }
 
     String title() {
@@ -45,15 +68,15 @@ record Masthead(String first, Name name, String banner, List<String> foot) {
     }
 
     Masthead withBanner(String other) {
-        return new Masthead(first, name, other, foot);
+        return new Masthead(first, name, other, foot, size);
     }
 
     Masthead withFirst(String other) {
-        return new Masthead(other, name, banner, foot);
+        return new Masthead(other, name, banner, foot, size);
     }
 
     Masthead withFoot(List<String> other) {
-        return new Masthead(first, name, banner, other);
+        return new Masthead(first, name, banner, other, size);
     }
 
     /** From the top margin to where the page's own content begins. */
@@ -62,27 +85,29 @@ record Masthead(String first, Name name, String banner, List<String> foot) {
     }
 
     double footMm(double width, Typeface typeface) {
-        Wrapping wrapping = new Wrapping(typeface);
+        Wrapping wrapping = Wrapping.of(typeface);
         return GAP_MM
                 + foot.stream()
-                        .mapToDouble(line -> wrapping.heightMm(line, FOOT, width))
+                        .mapToDouble(line -> wrapping.heightMm(line, size.of(FOOT), width))
                         .sum();
     }
 
     /** Draws the head and returns the y below it. */
     double draw(Canvas canvas, Frame frame, String pageOf) {
         double y = frame.y();
-        if (!first.isBlank()) y = canvas.lines(at(frame, y), FIRST, first);
-        double dateWidth = new Wrapping(canvas.typeface()).widthMm(name.date(), DATE);
-        double below = canvas.lines(new Frame(frame.x(), y, frame.width() - dateWidth - 3, 0), TITLE, name.title());
-        double drop = TITLE.riseMm() - DATE.riseMm();
+        if (!first.isBlank()) y = canvas.lines(at(frame, y), size.of(FIRST), first);
+        double dateWidth = Wrapping.of(canvas.typeface()).widestMm(name.date(), size.of(DATE));
+        double below =
+                canvas.lines(new Frame(frame.x(), y, frame.width() - dateWidth - 3, 0), size.of(TITLE), name.title());
+        double drop = size.of(TITLE).riseMm() - size.of(DATE).riseMm();
         Frame date = new Frame(frame.right() - dateWidth - 1, y + drop, dateWidth + 1, 0);
-        y = Math.max(below, canvas.lines(date, DATE, name.date()));
+        y = Math.max(below, canvas.lines(date, size.of(DATE), name.date()));
         if (!name.mode().isBlank()) mode(canvas, at(frame, y));
         if (!name.revision().isBlank())
-            y = canvas.lines(new Frame(frame.x(), y, frame.width() - PAGE_MM, 0), REVISION, name.revision());
-        canvas.text(frame.right(), y + FACTS.riseMm(), FACTS.aligned(Lettering.Align.RIGHT), pageOf);
-        y = canvas.lines(new Frame(frame.x(), y, frame.width() - PAGE_MM, 0), FACTS, name.facts()) + 0.8;
+            y = canvas.lines(
+                    new Frame(frame.x(), y, frame.width() - size.pageMm, 0), size.of(REVISION), name.revision());
+        canvas.text(frame.right(), y + size.of(FACTS).riseMm(), size.of(FACTS).aligned(Lettering.Align.RIGHT), pageOf);
+        y = canvas.lines(new Frame(frame.x(), y, frame.width() - size.pageMm, 0), size.of(FACTS), name.facts()) + 0.8;
         if (!banner.isBlank()) y = bar(canvas, at(frame, y));
         canvas.across(frame.x(), frame.right(), y, 0.7);
         return y + GAP_MM;
@@ -90,16 +115,26 @@ record Masthead(String first, Name name, String banner, List<String> foot) {
 
     private void mode(Canvas canvas, Frame at) {
         String mode = Words.first(name.mode());
-        double width = canvas.typeface().widthMm(mode, MODE) + 3;
-        canvas.box(new Frame(at.right() - width, at.y() + 0.3, width, REVISION.lineMm() - 0.4), Mark.Look.BLACK);
-        canvas.text(at.right() - 1.5, at.y() + MODE.riseMm() + 0.5, MODE.aligned(Lettering.Align.RIGHT), mode);
+        double width = canvas.typeface().widthMm(mode, size.of(MODE)) + 3;
+        canvas.box(
+                new Frame(
+                        at.right() - width,
+                        at.y() + 0.3,
+                        width,
+                        size.of(REVISION).lineMm() - 0.4),
+                Mark.Look.BLACK);
+        canvas.text(
+                at.right() - 1.5,
+                at.y() + size.of(MODE).riseMm() + 0.5,
+                size.of(MODE).aligned(Lettering.Align.RIGHT),
+                mode);
     }
 
     private double bar(Canvas canvas, Frame at) {
-        Wrapping wrapping = new Wrapping(canvas.typeface());
-        double height = wrapping.heightMm(banner, BANNER, at.width() - 4) + 2 * BAR_PAD_MM;
+        Wrapping wrapping = Wrapping.of(canvas.typeface());
+        double height = wrapping.heightMm(banner, size.of(BANNER), at.width() - 4) + 2 * BAR_PAD_MM;
         canvas.box(new Frame(at.x(), at.y(), at.width(), height), Mark.Look.BLACK);
-        canvas.lines(new Frame(at.x() + 2, at.y() + BAR_PAD_MM, at.width() - 4, 0), BANNER, banner);
+        canvas.lines(new Frame(at.x() + 2, at.y() + BAR_PAD_MM, at.width() - 4, 0), size.of(BANNER), banner);
         return at.y() + height;
     }
 
@@ -107,7 +142,7 @@ record Masthead(String first, Name name, String banner, List<String> foot) {
         if (foot.isEmpty()) return;
         canvas.across(frame.x(), frame.right(), frame.y() + GAP_MM / 2, 0.2);
         double y = frame.y() + GAP_MM;
-        for (String line : foot) y = canvas.lines(at(frame, y), FOOT, line);
+        for (String line : foot) y = canvas.lines(at(frame, y), size.of(FOOT), line);
     }
 
     private static Frame at(Frame frame, double y) {

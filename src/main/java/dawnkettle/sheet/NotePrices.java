@@ -7,12 +7,12 @@ import dawnkettle.shop.ListPrice;
 import dawnkettle.shop.Product;
 import java.time.LocalDate;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 
 /** What packs cost a customer on a day: the price of their list, else the everyday price. */
 final class NotePrices {
-    private static final Lettering FIGURE = Lettering.plain(10.5).aligned(Lettering.Align.RIGHT);
+    private static final Lettering FIGURE = Lettering.plain(9.5).aligned(Lettering.Align.RIGHT);
+    private static final Lettering SUM = Lettering.bold(10).aligned(Lettering.Align.RIGHT);
 
     private final Desk desk;
     private final LocalDate on;
@@ -33,13 +33,16 @@ final class NotePrices {
                 .or(() -> desk.shop().findProduct(product).map(Product::price));
     }
 
-    List<Cell> cells(String customer, Allocation line) {
+    /** What a pack costs, and below it the line. */
+    Cell cell(String customer, Allocation line) {
         Optional<Money> price = price(customer, line.product());
-        return List.of(figure(price), figure(price.map(one -> one.times(line.packs()))));
+        return Cell.stack(
+                new Cell.Phrase(figure(price), FIGURE),
+                new Cell.Phrase(figure(price.map(one -> one.times(line.packs()))), SUM));
     }
 
-    private static Cell figure(Optional<Money> money) {
-        return Cell.text(money.map(one -> one.amount().toPlainString()).orElse("?"), FIGURE);
+    private static String figure(Optional<Money> money) {
+        return money.map(one -> one.amount().toPlainString()).orElse("?");
     }
 
     String total(Load.Stop stop) {

@@ -3,9 +3,12 @@ package dawnkettle.sheet;
 import dawnkettle.plan.Allocation;
 import dawnkettle.plan.PlannedOrder;
 import dawnkettle.plan.PlannedRoute;
+import dawnkettle.stock.LotCode;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** What the packer works from: totals by product and lot to check against, then van by van, last stop first. */
 final class PickSheet {
@@ -31,6 +34,8 @@ final class PickSheet {
     private void write(Flow flow) {
         List<String> shortages = shortages();
         if (!shortages.isEmpty()) flow.add(new Block.Panel(desk.say(Word.PICK_SHORT_TITLE), shortages, true));
+        List<String> held = held();
+        if (!held.isEmpty()) flow.add(new Block.Panel(desk.say(Word.HELD_TITLE), held, true));
         if (day.plan().allocation().isEmpty()) {
             flow.add(new Block.Panel("", List.of(desk.say(Word.PICK_NONE)), false));
             return;
@@ -39,6 +44,23 @@ final class PickSheet {
         flow.add(new Block.Heading(desk.say(Word.PICK_TOTALS)), new PickTotals(day).table());
         flow.add(new Block.Panel("", totals(), true));
         flow.add(new Block.Heading(desk.say(Word.PICK_ROUTES)), routes());
+    }
+
+    /** Lots of lines that may not leave, with whom it leaves waiting. */
+    private List<String> held() {
+        TreeMap<LotCode, List<Allocation>> lines = day.plan().allocation().stream()
+                .filter(line -> day.held().contains(line.lot()))
+                .collect(Collectors.groupingBy(Allocation::lot, TreeMap::new, Collectors.toList()));
+        return lines.entrySet().stream()
+                .map(entry -> desk.say(
+                        Word.HELD_LOT,
+                        entry.getKey(),
+                        entry.getValue().stream().mapToInt(Allocation::packs).sum(),
+                        entry.getValue().stream()
+                                .map(Allocation::customer)
+                                .distinct()
+                                .count()))
+                .toList();
     }
 
     private List<String> shortages() {
@@ -68,11 +90,11 @@ final class PickSheet {
 
     private Table routes() {
         List<Table.Column> columns = List.of(
-                new Table.Column("", 6.6),
-                new Table.Column(desk.say(Word.PICK_PACKS), 10.8),
-                new Table.Column(desk.say(Word.PICK_CASES), 13.2),
-                new Table.Column(desk.say(Word.PICK_PRODUCT), 38.6),
-                new Table.Column(desk.say(Word.PICK_LOT), 23.8));
+                new Table.Column("", 6.2),
+                new Table.Column(desk.say(Word.PICK_PACKS), 9.8),
+                new Table.Column(desk.say(Word.PICK_CASES), 11.6),
+                new Table.Column(desk.say(Word.PICK_PRODUCT), 43.2),
+                new Table.Column(desk.say(Word.PICK_LOT), 22.2));
         List<Table.Section> sections = new ArrayList<>();
         for (Load load : loads) routeSections(load, sections);
         return new Table(columns, 5.4, sections).dense();
@@ -87,8 +109,11 @@ final class PickSheet {
             List<Row> head = new ArrayList<>(i == 0 ? van(load) : List.of());
             head.add(Row.shaded(10.5, customer(stop)));
             Row again = Row.shaded(10.5, desk.say(Word.CONTINUED, load.route() + "  " + customer(stop)));
-            List<Row> rows =
-                    new ArrayList<>(stop.lines().stream().map(this::line).toList());
+            List<Row> rows = new ArrayList<>();
+            for (Allocation line : stop.lines()) {
+                rows.addAll(day.warning(line.lot()));
+                rows.add(line(line));
+            }
             if (i == stops.size() - 1) rows.addAll(sum(load));
             sections.add(
                     new Table.Section(head, List.of(again), rows, stop.lines().size() <= KEPT_ROWS));

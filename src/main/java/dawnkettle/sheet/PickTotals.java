@@ -35,12 +35,15 @@ final class PickTotals {
     private Table.Section section(String product, List<Allocation> lines) {
         int packs = lines.stream().mapToInt(Allocation::packs).sum();
         String name = desk.productName(product);
-        String head = desk.first(Word.PICK_PRODUCT_TOTAL, name, packs, desk.cases(desk.count(lines)));
+        String head = desk.first(
+                Word.PICK_PRODUCT_TOTAL, name, packs, desk.count(lines).brief());
         TreeMap<LotCode, List<Allocation>> byLot =
                 lines.stream().collect(Collectors.groupingBy(Allocation::lot, TreeMap::new, Collectors.toList()));
-        List<Row> rows = byLot.entrySet().stream()
-                .map(entry -> row(product, entry.getKey(), entry.getValue()))
-                .toList();
+        List<Row> rows = new ArrayList<>();
+        byLot.forEach((lot, its) -> {
+            rows.addAll(day.warning(lot));
+            rows.add(row(product, lot, its));
+        });
         Row again = Row.shaded(10.5, desk.say(Word.CONTINUED, name));
         return new Table.Section(
                 List.of(Row.shaded(10.5, head)), List.of(again), rows, rows.size() <= PickSheet.KEPT_ROWS);

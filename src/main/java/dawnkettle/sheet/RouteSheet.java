@@ -64,7 +64,10 @@ final class RouteSheet {
                 Row.across(Row.Look.SHADED, Cell.stack(Cell.Phrase.bold(12.5, name), Cell.Phrase.plain(10.5, address)));
         Row again = Row.shaded(12, desk.say(Word.CONTINUED, name));
         List<Row> rows = new ArrayList<>();
-        stop.lines().forEach(line -> rows.add(line(line)));
+        for (Allocation line : stop.lines()) {
+            rows.addAll(day.warning(line.lot()));
+            rows.add(line(line));
+        }
         stop.shortOrders().forEach(order -> rows.add(shortOrder(order)));
         rows.add(signature());
         return new Table.Section(List.of(head), List.of(again), rows, rows.size() <= PickSheet.KEPT_ROWS);

@@ -98,6 +98,7 @@ public record Sheet(Kind kind, String name, Imprint imprint, List<Page> pages) {
         ROUTE,
         DELIVERY,
         FREE,
+        IF,
         RECORD,
         FALLBACK,
         COUNT,

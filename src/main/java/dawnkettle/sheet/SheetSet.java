@@ -4,6 +4,7 @@ import dawnkettle.plan.DayPlan;
 import dawnkettle.plan.PlannedOperation;
 import dawnkettle.shop.Shop;
 import dawnkettle.shop.WorkStation;
+import dawnkettle.stock.LotCode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -11,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** All the sheets of a plan, in the order in which they are wanted. */
@@ -24,14 +26,31 @@ public final class SheetSet {
 
     /** Soak, run overview, a run sheet a group of stations, pick, and a route sheet a van. */
     public static List<Sheet> of(DayPlan plan, Shop shop, SheetStyle style) {
-        return new SheetSet(new Day(plan, new Desk(shop, style))).sheets();
+        return of(new Known(plan, Set.of()), Optional.empty(), shop, style);
     }
 
     /** The same for a plan that replaces another: what the other's sheets did not say is marked. */
     public static List<Sheet> of(DayPlan plan, DayPlan replaced, Shop shop, SheetStyle style) {
+        return of(new Known(plan, Set.of()), Optional.of(new Known(replaced, Set.of())), shop, style);
+    }
+
+    /** The same where some lots may not leave. */
+    public static List<Sheet> of(Known now, Optional<Known> replaced, Shop shop, SheetStyle style) {
         Desk desk = new Desk(shop, style);
-        new SheetSet(new Day(replaced, desk)).sheets();
-        return new SheetSet(new Day(plan, desk.next())).sheets();
+        if (replaced.isEmpty()) return new SheetSet(now.day(desk)).sheets();
+        new SheetSet(replaced.get().day(desk)).sheets();
+        return new SheetSet(now.day(desk.next())).sheets();
+    }
+
+    /** A plan, and which lots may not leave the house as far as was known when it was written out. */
+    public record Known(DayPlan plan, Set<LotCode> held) {
+        public Known {
+            held = Set.copyOf(held);
+        }
+
+        private Day day(Desk desk) {
+            return new Day(plan, desk, held);
+        }
     }
 
     /** The records of a plan, a batch each. */

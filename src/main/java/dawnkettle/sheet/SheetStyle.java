@@ -11,4 +11,9 @@ public record SheetStyle(PaperSize paper, House.Units units, SheetSettings setti
     public static SheetStyle of(House house, SheetSettings settings, Typeface typeface) {
         return new SheetStyle(PaperSize.of(house.paper()), house.units(), settings, typeface);
     }
+
+    /** The same, not measuring anything twice. */
+    SheetStyle remembering() {
+        return new SheetStyle(paper, units, settings, Wrapping.of(typeface));
+    }
 }

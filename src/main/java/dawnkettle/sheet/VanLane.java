@@ -53,7 +53,7 @@ record VanLane(Day day) implements Lane {
                 .collect(Collectors.joining("  ·  "));
         if (vans.isEmpty()) return List.of();
         double width = strip.rightMm() - Flow.MARGIN_MM - strip.namesMm() - 2;
-        return new Wrapping(strip.typeface()).lines(day.desk().first(Word.RUN_LATER, vans), LABEL, width);
+        return Wrapping.of(strip.typeface()).lines(day.desk().first(Word.RUN_LATER, vans), LABEL, width);
     }
 
     /** A van's label, on the first line where it touches no other. */

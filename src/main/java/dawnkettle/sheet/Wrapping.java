@@ -2,22 +2,43 @@ package dawnkettle.sheet;
 
 import java.text.BreakIterator;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 
-/** Breaks text into lines that fit; nothing is ever cut off or made smaller. */
-final class Wrapping {
+/**
+ * Breaks text into lines that fit; nothing is ever cut off or made smaller. A typeface that remembers what it measured and
+ * broke while a day's sheets are written: they say the same again and again, and each row is measured before it is drawn.
+ */
+final class Wrapping implements Typeface {
     private static final Pattern NUMBER = Pattern.compile("\\d $");
     private static final Pattern UNIT = Pattern.compile("^[\\p{L}°%]{1,2}(?![\\p{L}\\d])");
     private static final Set<Character.UnicodeBlock> KANA =
             Set.of(Character.UnicodeBlock.HIRAGANA, Character.UnicodeBlock.KATAKANA);
 
     private final Typeface typeface;
+    private final Map<Looked, Double> widths = new HashMap<>();
+    private final Map<Said, List<Line>> sets = new HashMap<>();
 
-    Wrapping(Typeface typeface) {
+    private Wrapping(Typeface typeface) {
         this.typeface = typeface;
+    }
+
+    /** Of a typeface; itself where it is one. */
+    static Wrapping of(Typeface typeface) {
+        return typeface instanceof Wrapping remembering ? remembering : new Wrapping(typeface);
+    }
+
+    private record Looked(String text, Lettering lettering) {}
+
+    private record Said(String said, Lettering lettering, double widthMm) {}
+
+    @Override
+    public double widthMm(String text, Lettering lettering) {
+        return widths.computeIfAbsent(new Looked(text, lettering), one -> typeface.widthMm(text, lettering));
     }
 
     List<String> lines(String text, Lettering lettering, double widthMm) {
@@ -31,6 +52,10 @@ final class Wrapping {
 
     /** The lines of something said: the first language, and below it the second, smaller. */
     List<Line> set(String said, Lettering lettering, double widthMm) {
+        return sets.computeIfAbsent(new Said(said, lettering, widthMm), one -> broken(said, lettering, widthMm));
+    }
+
+    private List<Line> broken(String said, Lettering lettering, double widthMm) {
         List<Line> set = new ArrayList<>();
         Lettering look = lettering;
         for (String part : said.split(Words.SECOND)) {
@@ -48,9 +73,9 @@ final class Wrapping {
     }
 
     /** Of the widest line where none is broken. */
-    double widthMm(String said, Lettering lettering) {
+    double widestMm(String said, Lettering lettering) {
         return set(said, lettering, Double.MAX_VALUE).stream()
-                .mapToDouble(line -> typeface.widthMm(line.text(), line.lettering()))
+                .mapToDouble(line -> widthMm(line.text(), line.lettering()))
                 .max()
                 .orElse(0);
     }

@@ -23,6 +23,10 @@ final class EverySheet {
         sheets.add(CountSheet.of(
                 new CountSheet.Stocktake(SampleDay.DATE, SampleDay.PLANNED_AT, plan.stock(), bought), shop, style));
         sheets.add(SoakSheet.of(SampleDay.soakCall(plan), shop, style));
+        sheets.addAll(SheetSet.records(plan, shop, style));
+        sheets.add(IfSheet.of(SampleCard.of(shop, plan, 4), plan, shop, style));
+        sheets.add(SampleReports.costs(shop, style));
+        sheets.add(SampleReports.trace(shop, plan, style));
         return sheets;
     }
 
@@ -30,7 +34,7 @@ final class EverySheet {
     static List<Sheet> oneOfEachKind(List<Sheet> sheets) {
         Set<String> seen = new HashSet<>();
         return sheets.stream()
-                .filter(sheet -> seen.add(sheet.name().replaceFirst("^(route|delivery|batch)-.*", "$1")))
+                .filter(sheet -> seen.add(sheet.name().replaceFirst("^(route|delivery|record|trace)-.*", "$1")))
                 .toList();
     }
 }

@@ -103,6 +103,7 @@ class SheetGeometryTest {
         List<BeanLot> bought = List.of(new BeanLot("SB-1187", "BEAN", Mass.kilograms(400), SampleDay.DATE));
         sheets.add(CountSheet.of(
                 new CountSheet.Stocktake(SampleDay.DATE, SampleDay.PLANNED_AT, plan.stock(), bought), shop, style));
+        sheets.add(IfSheet.of(SampleCard.of(shop, plan, 3 + day.batches() / 8), plan, shop, style));
         return sheets;
     }
 

@@ -6,7 +6,7 @@ import org.junit.jupiter.api.Test;
 
 class WrappingTest {
     /** Every letter is one millimetre wide. */
-    private static final Wrapping WRAPPING = new Wrapping((text, lettering) -> text.codePointCount(0, text.length()));
+    private static final Wrapping WRAPPING = Wrapping.of((text, lettering) -> text.codePointCount(0, text.length()));
 
     private static final Lettering ANY = Lettering.plain(10);
 

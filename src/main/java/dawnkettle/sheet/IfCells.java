@@ -1,0 +1,120 @@
+package dawnkettle.sheet;
+
+import dawnkettle.plan.IfCard;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/** The fields of the card of losses. */
+final class IfCells {
+    private static final String TIMES = " × ";
+
+    private final Desk desk;
+    private final boolean brief;
+
+    /** @param brief whether customers are counted by van, and what goes otherwise without harm is left out */
+    IfCells(Desk desk, boolean brief) {
+        this.desk = desk;
+        this.brief = brief;
+    }
+
+    Row hurting(IfCard.Row row) {
+        return Row.of(lost(row.loss()), then(row), standsIn(row.help()), first(row.help()));
+    }
+
+    /** By what the crew knows it: a batch's number, the time from which a hand is missing, a station's code. */
+    String id(IfCard.Loss loss) {
+        return loss.kind() == IfCard.Loss.Kind.STATION && loss.id().length() > 5 ? "" : loss.id();
+    }
+
+    /** A hand has no name but its time. */
+    String name(IfCard.Loss loss) {
+        return loss.kind() == IfCard.Loss.Kind.HAND ? desk.say(Word.IF_ONE_HAND) : loss.name();
+    }
+
+    private Cell lost(IfCard.Loss loss) {
+        LocalDate day = desk.dates().day(loss.span().until());
+        return Cell.stack(
+                Cell.Phrase.bold(14, id(loss)),
+                Cell.Phrase.plain(10.5, name(loss)),
+                Cell.Phrase.plain(
+                        9.5,
+                        desk.say(
+                                Word.IF_SPAN,
+                                desk.dates().timeFrom(loss.span().from(), day),
+                                desk.dates().time(loss.span().until()),
+                                desk.dates().timeFrom(loss.knownAt(), day))));
+    }
+
+    private Cell then(IfCard.Row row) {
+        List<Cell.Phrase> phrases = new ArrayList<>();
+        if (row.shortPacks() > 0) phrases.add(Cell.Phrase.bold(12, desk.say(Word.IF_PACKS_SHORT, row.shortPacks())));
+        Map<String, List<IfCard.Short>> byProduct = row.shorts().stream()
+                .collect(Collectors.groupingBy(IfCard.Short::product, LinkedHashMap::new, Collectors.toList()));
+        byProduct.forEach((product, shorts) -> phrases.add(Cell.Phrase.plain(10, product(product, shorts))));
+        for (IfCard.Late late : row.late())
+            phrases.add(Cell.Phrase.bold(11, desk.say(Word.IF_LATER, late.route(), late.more(), late.minutes())));
+        return new Cell.Lines(phrases);
+    }
+
+    private String product(String product, List<IfCard.Short> shorts) {
+        int packs = shorts.stream().mapToInt(IfCard.Short::packs).sum();
+        return packs + TIMES + desk.productName(product) + ": " + (brief ? counted(shorts) : named(shorts));
+    }
+
+    private String named(List<IfCard.Short> shorts) {
+        return shorts.stream()
+                .map(one -> one.route() + " " + desk.customerName(one.customer()) + " " + one.packs())
+                .collect(Collectors.joining("; "));
+    }
+
+    /** As "HARBOR 12 (3), RIVER 5 (1)": packs, and in brackets customers. */
+    private static String counted(List<IfCard.Short> shorts) {
+        TreeMap<String, List<IfCard.Short>> byVan =
+                shorts.stream().collect(Collectors.groupingBy(IfCard.Short::route, TreeMap::new, Collectors.toList()));
+        List<String> vans = new ArrayList<>();
+        byVan.forEach((van, all) -> vans.add(van + " "
+                + all.stream().mapToInt(IfCard.Short::packs).sum() + " ("
+                + all.stream().map(IfCard.Short::customer).distinct().count() + ")"));
+        return String.join(", ", vans);
+    }
+
+    private Cell standsIn(IfCard.Help help) {
+        List<Cell.Phrase> phrases = new ArrayList<>();
+        for (IfCard.StandIn one : help.standIns()) phrases.add(Cell.Phrase.plain(10.5, standIn(one)));
+        for (IfCard.StandIn one : help.offers())
+            phrases.add(Cell.Phrase.plain(10, desk.say(Word.IF_OFFER, standIn(one))));
+        return phrases.isEmpty()
+                ? Cell.text(desk.say(Word.IF_NOTHING), Lettering.plain(10.5))
+                : new Cell.Lines(phrases);
+    }
+
+    private String standIn(IfCard.StandIn one) {
+        String product = desk.productName(one.product());
+        return one.fromStock()
+                ? desk.say(Word.IF_FROM_STOCK, one.packs(), product, one.lot())
+                : desk.say(Word.IF_FROM_BATCH, one.packs(), product, one.batch(), one.lot());
+    }
+
+    private Cell first(IfCard.Help help) {
+        List<Cell.Phrase> phrases = new ArrayList<>();
+        for (String one : help.first()) phrases.add(Cell.Phrase.plain(10.5, "• " + one));
+        for (IfCard.Drop drop : help.drops())
+            phrases.add(Cell.Phrase.bold(
+                    10.5, desk.say(Word.IF_LEAVE_OUT, drop.batch(), drop.packsShort(), drop.lateMinutes())));
+        return new Cell.Lines(phrases);
+    }
+
+    /** What stands in, in short: packs and where they are from; and what goes otherwise, where there is room. */
+    String harmless(IfCard.Row row) {
+        List<String> parts = new ArrayList<>();
+        for (IfCard.StandIn one : row.help().standIns())
+            parts.add(one.packs() + TIMES + (one.fromStock() ? one.lot().toString() : one.batch()));
+        if (!brief) parts.addAll(row.help().first().stream().limit(1).toList());
+        return String.join("; ", parts);
+    }
+}

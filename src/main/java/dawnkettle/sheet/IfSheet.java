@@ -1,0 +1,99 @@
+package dawnkettle.sheet;
+
+import dawnkettle.plan.DayPlan;
+import dawnkettle.plan.IfCard;
+import dawnkettle.plan.IfCard.Loss.Kind;
+import dawnkettle.shop.Shop;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What then, if a batch, a hand or a station is lost: one page on the wall; what hurts first, what does not in a line each. */
+public final class IfSheet {
+    private static final Lettering HARMLESS_ID = Lettering.bold(11);
+    private static final Lettering HARMLESS = Lettering.plain(9.5);
+
+    private final Day day;
+    private final Desk desk;
+    private final IfCard card;
+
+    private IfSheet(Day day, IfCard card) {
+        this.day = day;
+        this.desk = day.desk();
+        this.card = card;
+    }
+
+    public static Sheet of(IfCard card, DayPlan plan, Shop shop, SheetStyle style) {
+        return new IfSheet(new Day(plan, new Desk(shop, style)), card).sheet();
+    }
+
+    /** With all that is known where one page holds it; else customers are counted, not named. */
+    private Sheet sheet() {
+        Sheet whole = sheet(new IfCells(desk, false));
+        return whole.pages().size() == 1 ? whole : sheet(new IfCells(desk, true));
+    }
+
+    private Sheet sheet(IfCells cells) {
+        Masthead masthead = PlanHead.of(day.plan(), desk, desk.say(Word.IF_TITLE), Word.FOOT_SOY, Word.FOOT_CHILL);
+        Desk.Draft draft = new Desk.Draft(Sheet.Kind.IF, "if", desk.style().paper(), day.madeAt());
+        return desk.sheet(draft, masthead, flow -> write(flow, cells));
+    }
+
+    private void write(Flow flow, IfCells cells) {
+        flow.add(new Block.Panel("", List.of(desk.say(card.rows().isEmpty() ? Word.IF_NONE : Word.IF_NOTE)), false));
+        List<Table.Section> hurting = hurting(cells);
+        if (!hurting.isEmpty()) flow.add(new Table(columns(), 0, hurting).dense());
+        List<Row> harmless = card.rows().stream()
+                .filter(IfCard.Row::isHarmless)
+                .map(row -> harmless(row, cells))
+                .toList();
+        if (harmless.isEmpty()) return;
+        flow.add(Block.Heading.small(desk.say(Word.IF_HARMLESS)));
+        flow.inColumns(2);
+        flow.add(new Table(harmlessColumns(), 0, List.of(Table.Section.plain(harmless))).dense());
+    }
+
+    private List<Table.Column> columns() {
+        return List.of(
+                new Table.Column(desk.say(Word.IF_LOST), 40),
+                new Table.Column(desk.say(Word.IF_THEN), 52),
+                new Table.Column(desk.say(Word.IF_STANDS_IN), 48),
+                new Table.Column(desk.say(Word.IF_FIRST), 46));
+    }
+
+    private List<Table.Section> hurting(IfCells cells) {
+        List<Table.Section> sections = new ArrayList<>();
+        for (Kind kind : Kind.values()) {
+            List<Row> rows = card.rows().stream()
+                    .filter(row -> row.loss().kind() == kind && !row.isHarmless())
+                    .map(cells::hurting)
+                    .toList();
+            String head = desk.say(heading(kind));
+            if (!rows.isEmpty())
+                sections.add(new Table.Section(
+                        List.of(Row.shaded(11, head)),
+                        List.of(Row.shaded(11, desk.say(Word.CONTINUED, head))),
+                        rows,
+                        rows.size() <= 2));
+        }
+        return sections;
+    }
+
+    private static Word heading(Kind kind) {
+        return switch (kind) {
+            case BATCH -> Word.IF_BATCH;
+            case HAND -> Word.IF_HAND;
+            case STATION -> Word.IF_STATION;
+        };
+    }
+
+    private static List<Table.Column> harmlessColumns() {
+        return List.of(new Table.Column("", 17), new Table.Column("", 41), new Table.Column("", 31));
+    }
+
+    private Row harmless(IfCard.Row row, IfCells cells) {
+        return Row.of(
+                Cell.text(cells.id(row.loss()), HARMLESS_ID),
+                Cell.text(cells.name(row.loss()), HARMLESS),
+                Cell.text(cells.harmless(row), HARMLESS));
+    }
+}

@@ -56,9 +56,10 @@ sealed interface Cell {
 
         @Override
         public double heightMm(double width, Typeface typeface) {
-            return phrases.stream()
-                    .mapToDouble(phrase -> Wrapping.of(typeface).heightMm(phrase.text(), phrase.lettering(), width))
-                    .sum();
+            double height = 0;
+            for (Phrase phrase : phrases)
+                height += Wrapping.of(typeface).heightMm(phrase.text(), phrase.lettering(), width);
+            return height;
         }
 
         @Override

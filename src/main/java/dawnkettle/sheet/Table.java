@@ -98,7 +98,9 @@ record Table(List<Column> columns, double rowMm, List<Section> sections, Stand s
     }
 
     double heightMm(List<Row> rows, double width, Typeface typeface) {
-        return rows.stream().mapToDouble(row -> heightMm(row, width, typeface)).sum();
+        double height = 0;
+        for (Row row : rows) height += heightMm(row, width, typeface);
+        return height;
     }
 
     double heightMm(Row row, double width, Typeface typeface) {
@@ -106,12 +108,16 @@ record Table(List<Column> columns, double rowMm, List<Section> sections, Stand s
         return Math.max(least, contentMm(row, width, typeface) + 2 * padMm());
     }
 
+    /** Asked often of each row, to see where it has room: hence remembered. */
     private double contentMm(Row row, double width, Typeface typeface) {
+        return Wrapping.of(typeface).rowMm(row, width, () -> measured(row, width, typeface));
+    }
+
+    private double measured(Row row, double width, Typeface typeface) {
+        double rise = middled() ? 0 : highestRise(row);
         double highest = 0;
-        for (int i = 0; i < row.cells().size(); i++) {
-            Cell cell = row.cells().get(i);
-            highest = Math.max(highest, drop(cell, row) + heightMm(row, i, width, typeface));
-        }
+        for (int i = 0; i < row.cells().size(); i++)
+            highest = Math.max(highest, drop(row.cells().get(i), rise) + heightMm(row, i, width, typeface));
         return highest;
     }
 
@@ -127,20 +133,27 @@ record Table(List<Column> columns, double rowMm, List<Section> sections, Stand s
         if (row.look() == Row.Look.NEW_HOUR) canvas.across(frame.x(), frame.right(), frame.y(), 0.6);
         double room = frame.height() - 2 * padMm();
         double content = contentMm(row, frame.width(), canvas.typeface());
+        double rise = middled() ? 0 : highestRise(row);
         for (int i = 0; i < row.cells().size(); i++) {
             Frame field = field(row, i, frame);
             Cell cell = row.cells().get(i);
-            double own = heightMm(row, i, frame.width(), canvas.typeface());
-            double drop = middled() ? (room - own) / 2 : (room - content) / 2 + drop(cell, row);
+            double drop = middled()
+                    ? (room - heightMm(row, i, frame.width(), canvas.typeface())) / 2
+                    : (room - content) / 2 + drop(cell, rise);
             cell.draw(canvas, new Frame(field.x(), frame.y() + padMm() + drop, field.width(), frame.height()));
         }
         canvas.across(frame.x(), frame.right(), frame.bottom(), 0.15);
     }
 
     /** By how much a cell hangs lower so that first lines stand on one baseline. */
-    private double drop(Cell cell, Row row) {
-        if (middled() || cell.riseMm() == 0) return 0;
-        return row.cells().stream().mapToDouble(Cell::riseMm).max().orElse(0) - cell.riseMm();
+    private double drop(Cell cell, double highestRise) {
+        return middled() || cell.riseMm() == 0 ? 0 : highestRise - cell.riseMm();
+    }
+
+    private static double highestRise(Row row) {
+        double highest = 0;
+        for (Cell cell : row.cells()) highest = Math.max(highest, cell.riseMm());
+        return highest;
     }
 
     /** Above and below the content of a row. */
@@ -164,6 +177,8 @@ record Table(List<Column> columns, double rowMm, List<Section> sections, Stand s
     }
 
     private double shares(int from, int until) {
-        return columns.subList(from, until).stream().mapToDouble(Column::share).sum();
+        double shares = 0;
+        for (int i = from; i < until; i++) shares += columns.get(i).share();
+        return shares;
     }
 }

@@ -3,10 +3,12 @@ package dawnkettle.sheet;
 import java.text.BreakIterator;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.DoubleSupplier;
 import java.util.regex.Pattern;
 
 /**
@@ -22,6 +24,7 @@ final class Wrapping implements Typeface {
     private final Typeface typeface;
     private final Map<Looked, Double> widths = new HashMap<>();
     private final Map<Said, List<Line>> sets = new HashMap<>();
+    private final Map<Row, Height> rows = new IdentityHashMap<>();
 
     private Wrapping(Typeface typeface) {
         this.typeface = typeface;
@@ -32,6 +35,8 @@ final class Wrapping implements Typeface {
         return typeface instanceof Wrapping remembering ? remembering : new Wrapping(typeface);
     }
 
+    private record Height(double widthMm, double mm) {}
+
     private record Looked(String text, Lettering lettering) {}
 
     private record Said(String said, Lettering lettering, double widthMm) {}
@@ -39,6 +44,15 @@ final class Wrapping implements Typeface {
     @Override
     public double widthMm(String text, Lettering lettering) {
         return widths.computeIfAbsent(new Looked(text, lettering), one -> typeface.widthMm(text, lettering));
+    }
+
+    /** How high a row is in a table of a width; it is measured where that is not known yet. */
+    double rowMm(Row row, double widthMm, DoubleSupplier measured) {
+        Height known = rows.get(row);
+        if (known != null && known.widthMm() == widthMm) return known.mm();
+        double mm = measured.getAsDouble();
+        rows.put(row, new Height(widthMm, mm));
+        return mm;
     }
 
     List<String> lines(String text, Lettering lettering, double widthMm) {
@@ -67,9 +81,9 @@ final class Wrapping implements Typeface {
     }
 
     double heightMm(String said, Lettering lettering, double widthMm) {
-        return set(said, lettering, widthMm).stream()
-                .mapToDouble(line -> line.lettering().lineMm())
-                .sum();
+        double height = 0;
+        for (Line line : set(said, lettering, widthMm)) height += line.lettering().lineMm();
+        return height;
     }
 
     /** Of the widest line where none is broken. */

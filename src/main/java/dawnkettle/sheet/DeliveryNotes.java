@@ -62,8 +62,7 @@ final class DeliveryNotes {
                 + String.join(", ", desk.shop().house().address());
         Masthead.Name name = new Masthead.Name(
                 desk.say(Word.NOTE_TITLE, number), desk.dates().brief(load.day()), desk.say(copy), shop, "");
-        return new Masthead(
-                "", name, "", List.of(desk.say(Word.FOOT_SOY), desk.say(Word.FOOT_CHILL)), Masthead.Size.QUARTER);
+        return new Masthead("", name, "", List.of(desk.say(Word.NOTE_FOOT)), Masthead.Size.QUARTER);
     }
 
     private void write(Load.Stop stop, Flow flow) {
@@ -106,13 +105,13 @@ final class DeliveryNotes {
 
     private List<Table.Column> columns(boolean prices) {
         List<Table.Column> columns = new ArrayList<>(List.of(
-                new Table.Column(desk.say(Word.PICK_PACKS), 10),
+                new Table.Column(desk.say(Word.PICK_PACKS), 12.5),
                 new Table.Column(desk.say(Word.PICK_PRODUCT), prices ? 46 : 52),
                 new Table.Column(desk.say(Word.PICK_CASES), 13)));
         if (prices)
             columns.add(new Table.Column(
                     Words.join("\n", List.of(desk.say(Word.NOTE_PRICE), desk.say(Word.NOTE_SUM))), 14));
-        columns.add(new Table.Column(desk.say(Word.NOTE_RETURNED), prices ? 10 : 15));
+        columns.add(new Table.Column(desk.say(Word.NOTE_RETURNED), prices ? 11 : 13));
         return columns;
     }
 
@@ -123,8 +122,8 @@ final class DeliveryNotes {
         List<Cell> cells = new ArrayList<>(List.of(
                 Cell.text(Integer.toString(line.packs()), Lettering.bold(12)),
                 Cell.stack(
-                        Cell.Phrase.plain(10.5, desk.productName(line.product())),
-                        Cell.Phrase.plain(9.5, line.lot() + "  " + best)),
+                        Cell.Phrase.plain(10, desk.productName(line.product())),
+                        Cell.Phrase.plain(9, line.lot() + "  " + best)),
                 Cell.text(desk.cases(line.product(), line.packs()).brief(), Lettering.plain(10))));
         prices.ifPresent(worth -> cells.add(worth.cell(stop.customer(), line)));
         cells.add(new Cell.Blanks(List.of(List.of("")), false, 7));
@@ -165,6 +164,6 @@ final class DeliveryNotes {
                         List.of(desk.say(Word.NOTE_RETURNS)),
                         List.of(desk.say(Word.ROUTE_SIGN), desk.say(Word.AT))),
                 false,
-                7.6));
+                7));
     }
 }

@@ -16,7 +16,7 @@ final class IfCells {
     private final Desk desk;
     private final boolean brief;
 
-    /** @param brief whether customers are counted by van, and what goes otherwise without harm is left out */
+    /** @param brief whether customers are counted by van, and of what may be offered or left out only the best is named */
     IfCells(Desk desk, boolean brief) {
         this.desk = desk;
         this.brief = brief;
@@ -26,9 +26,9 @@ final class IfCells {
         return Row.of(lost(row.loss()), then(row), standsIn(row.help()), first(row.help()));
     }
 
-    /** By what the crew knows it: a batch's number, the time from which a hand is missing, a station's code. */
+    /** A batch's number, or the time from which a hand is missing; the crew knows a station by its name. */
     String id(IfCard.Loss loss) {
-        return loss.kind() == IfCard.Loss.Kind.STATION && loss.id().length() > 5 ? "" : loss.id();
+        return loss.kind() == IfCard.Loss.Kind.STATION ? "" : loss.id();
     }
 
     /** A hand has no name but its time. */
@@ -36,13 +36,23 @@ final class IfCells {
         return loss.kind() == IfCard.Loss.Kind.HAND ? desk.say(Word.IF_ONE_HAND) : loss.name();
     }
 
+    private double text() {
+        return brief ? 9.5 : 10.5;
+    }
+
+    /** In short only the first, which is the best. */
+    private int some(int all) {
+        return brief ? Math.min(1, all) : all;
+    }
+
     private Cell lost(IfCard.Loss loss) {
         LocalDate day = desk.dates().day(loss.span().until());
+        boolean named = id(loss).isEmpty();
         return Cell.stack(
                 Cell.Phrase.bold(14, id(loss)),
-                Cell.Phrase.plain(10.5, name(loss)),
+                named ? Cell.Phrase.bold(12, name(loss)) : Cell.Phrase.plain(text(), name(loss)),
                 Cell.Phrase.plain(
-                        9.5,
+                        9,
                         desk.say(
                                 Word.IF_SPAN,
                                 desk.dates().timeFrom(loss.span().from(), day),
@@ -55,7 +65,7 @@ final class IfCells {
         if (row.shortPacks() > 0) phrases.add(Cell.Phrase.bold(12, desk.say(Word.IF_PACKS_SHORT, row.shortPacks())));
         Map<String, List<IfCard.Short>> byProduct = row.shorts().stream()
                 .collect(Collectors.groupingBy(IfCard.Short::product, LinkedHashMap::new, Collectors.toList()));
-        byProduct.forEach((product, shorts) -> phrases.add(Cell.Phrase.plain(10, product(product, shorts))));
+        byProduct.forEach((product, shorts) -> phrases.add(Cell.Phrase.plain(text(), product(product, shorts))));
         for (IfCard.Late late : row.late())
             phrases.add(Cell.Phrase.bold(11, desk.say(Word.IF_LATER, late.route(), late.more(), late.minutes())));
         return new Cell.Lines(phrases);
@@ -85,12 +95,29 @@ final class IfCells {
 
     private Cell standsIn(IfCard.Help help) {
         List<Cell.Phrase> phrases = new ArrayList<>();
-        for (IfCard.StandIn one : help.standIns()) phrases.add(Cell.Phrase.plain(10.5, standIn(one)));
-        for (IfCard.StandIn one : help.offers())
-            phrases.add(Cell.Phrase.plain(10, desk.say(Word.IF_OFFER, standIn(one))));
+        if (brief) shortly(help.standIns()).forEach(said -> phrases.add(Cell.Phrase.plain(text(), said)));
+        else for (IfCard.StandIn one : help.standIns()) phrases.add(Cell.Phrase.plain(text(), standIn(one)));
+        for (IfCard.StandIn one : help.offers().subList(0, some(help.offers().size())))
+            phrases.add(Cell.Phrase.plain(
+                    text(),
+                    desk.say(Word.IF_OFFER, brief ? shortly(List.of(one)).get(0) : standIn(one))));
         return phrases.isEmpty()
                 ? Cell.text(desk.say(Word.IF_NOTHING), Lettering.plain(10.5))
                 : new Cell.Lines(phrases);
+    }
+
+    /** As "Firm tofu 400 g: 12 × B03, 5 × 261203-FI01". */
+    private List<String> shortly(List<IfCard.StandIn> all) {
+        Map<String, List<IfCard.StandIn>> byProduct = all.stream()
+                .collect(Collectors.groupingBy(IfCard.StandIn::product, LinkedHashMap::new, Collectors.toList()));
+        List<String> said = new ArrayList<>();
+        byProduct.forEach((product, those) -> said.add(desk.productName(product) + ": "
+                + those.stream().map(IfCells::whence).collect(Collectors.joining(", "))));
+        return said;
+    }
+
+    private static String whence(IfCard.StandIn one) {
+        return one.packs() + TIMES + (one.fromStock() ? one.lot().toString() : one.batch());
     }
 
     private String standIn(IfCard.StandIn one) {
@@ -102,18 +129,17 @@ final class IfCells {
 
     private Cell first(IfCard.Help help) {
         List<Cell.Phrase> phrases = new ArrayList<>();
-        for (String one : help.first()) phrases.add(Cell.Phrase.plain(10.5, "• " + one));
-        for (IfCard.Drop drop : help.drops())
+        for (String one : help.first()) phrases.add(Cell.Phrase.plain(text(), "• " + one));
+        for (IfCard.Drop drop : help.drops().subList(0, some(help.drops().size())))
             phrases.add(Cell.Phrase.bold(
-                    10.5, desk.say(Word.IF_LEAVE_OUT, drop.batch(), drop.packsShort(), drop.lateMinutes())));
+                    text(), desk.say(Word.IF_LEAVE_OUT, drop.batch(), drop.packsShort(), drop.lateMinutes())));
         return new Cell.Lines(phrases);
     }
 
     /** What stands in, in short: packs and where they are from; and what goes otherwise, where there is room. */
     String harmless(IfCard.Row row) {
         List<String> parts = new ArrayList<>();
-        for (IfCard.StandIn one : row.help().standIns())
-            parts.add(one.packs() + TIMES + (one.fromStock() ? one.lot().toString() : one.batch()));
+        for (IfCard.StandIn one : row.help().standIns()) parts.add(whence(one));
         if (!brief) parts.addAll(row.help().first().stream().limit(1).toList());
         return String.join("; ", parts);
     }

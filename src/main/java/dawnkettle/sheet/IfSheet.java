@@ -47,17 +47,18 @@ public final class IfSheet {
                 .map(row -> harmless(row, cells))
                 .toList();
         if (harmless.isEmpty()) return;
-        flow.add(Block.Heading.small(desk.say(Word.IF_HARMLESS)));
         flow.inColumns(2);
-        flow.add(new Table(harmlessColumns(), 0, List.of(Table.Section.plain(harmless))).dense());
+        flow.add(
+                Block.Heading.small(desk.say(Word.IF_HARMLESS)),
+                new Table(harmlessColumns(), 0, List.of(Table.Section.plain(harmless))).dense());
     }
 
     private List<Table.Column> columns() {
         return List.of(
-                new Table.Column(desk.say(Word.IF_LOST), 40),
-                new Table.Column(desk.say(Word.IF_THEN), 52),
+                new Table.Column(desk.say(Word.IF_LOST), 38),
+                new Table.Column(desk.say(Word.IF_THEN), 50),
                 new Table.Column(desk.say(Word.IF_STANDS_IN), 48),
-                new Table.Column(desk.say(Word.IF_FIRST), 46));
+                new Table.Column(desk.say(Word.IF_FIRST), 50));
     }
 
     private List<Table.Section> hurting(IfCells cells) {
@@ -87,13 +88,14 @@ public final class IfSheet {
     }
 
     private static List<Table.Column> harmlessColumns() {
-        return List.of(new Table.Column("", 17), new Table.Column("", 41), new Table.Column("", 31));
+        return List.of(new Table.Column("", 12.5), new Table.Column("", 47.5), new Table.Column("", 29));
     }
 
-    private Row harmless(IfCard.Row row, IfCells cells) {
+    private static Row harmless(IfCard.Row row, IfCells cells) {
+        String id = cells.id(row.loss());
         return Row.of(
-                Cell.text(cells.id(row.loss()), HARMLESS_ID),
-                Cell.text(cells.name(row.loss()), HARMLESS),
+                Cell.text(id, HARMLESS_ID),
+                Cell.text(cells.name(row.loss()), id.isEmpty() ? Lettering.bold(HARMLESS.points()) : HARMLESS),
                 Cell.text(cells.harmless(row), HARMLESS));
     }
 }

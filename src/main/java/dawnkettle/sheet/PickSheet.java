@@ -85,16 +85,17 @@ final class PickSheet {
         totals.add(desk.say(Word.PICK_TOTAL, packs, desk.cases(all), filled.size()));
         for (Load load : filled)
             totals.add(desk.say(Word.PICK_VAN_TOTAL, load.route(), load.packs(), load.boxes(desk)));
+        totals.add(desk.say(Word.PICK_LOTS_SHORT, today()));
         return totals;
     }
 
     private Table routes() {
         List<Table.Column> columns = List.of(
                 new Table.Column("", 6.2),
-                new Table.Column(desk.say(Word.PICK_PACKS), 9.8),
-                new Table.Column(desk.say(Word.PICK_CASES), 11.6),
-                new Table.Column(desk.say(Word.PICK_PRODUCT), 43.2),
-                new Table.Column(desk.say(Word.PICK_LOT), 22.2));
+                new Table.Column(desk.say(Word.PICK_PACKS), 11.2),
+                new Table.Column(desk.say(Word.PICK_CASES), 13.4),
+                new Table.Column(desk.say(Word.PICK_PRODUCT), 47.2),
+                new Table.Column(desk.say(Word.PICK_LOT), 15));
         List<Table.Section> sections = new ArrayList<>();
         for (Load load : loads) routeSections(load, sections);
         return new Table(columns, 5.4, sections).dense();
@@ -107,7 +108,7 @@ final class PickSheet {
         for (int i = 0; i < stops.size(); i++) {
             Load.Stop stop = stops.get(i);
             List<Row> head = new ArrayList<>(i == 0 ? van(load) : List.of());
-            head.add(Row.shaded(10.5, customer(stop)));
+            head.add(Row.shaded(10, customer(stop)));
             Row again = Row.shaded(10.5, desk.say(Word.CONTINUED, load.route() + "  " + customer(stop)));
             List<Row> rows = new ArrayList<>();
             for (Allocation line : stop.lines()) {
@@ -149,11 +150,7 @@ final class PickSheet {
                 Row.across(
                         Row.Look.PLAIN,
                         new Cell.Blanks(
-                                List.of(
-                                        List.of(desk.say(Word.PICK_COUNTED), desk.say(Word.AT)),
-                                        List.of(desk.say(Word.PICK_SIGN))),
-                                false,
-                                8.5)));
+                                List.of(List.of(desk.say(Word.PICK_COUNTED), desk.say(Word.PICK_SIGN))), false, 8.5)));
     }
 
     private String leaves(Load load) {
@@ -170,9 +167,22 @@ final class PickSheet {
     private Row line(Allocation line) {
         return Row.of(
                 Cell.tick("", Lettering.plain(10)).small(),
-                Cell.text(Integer.toString(line.packs()), Lettering.bold(12)),
+                Cell.text(Integer.toString(line.packs()), Lettering.bold(11)),
                 Cell.text(desk.cases(line.product(), line.packs()).brief(), Lettering.plain(10)),
-                Cell.text(desk.productName(line.product()), Lettering.plain(10)),
-                Cell.text(line.lot().toString(), Lettering.plain(9)));
+                Cell.text(desk.productName(line.product()), Lettering.plain(9.5)),
+                lot(line.lot()));
+    }
+
+    /** Of the day's own lots only what tells them apart; the totals have all of it. */
+    private Cell lot(LotCode lot) {
+        String code = lot.toString();
+        String prefix = today();
+        return code.startsWith(prefix)
+                ? Cell.text(code.substring(prefix.length()), Lettering.bold(11))
+                : Cell.text(code, Lettering.plain(9));
+    }
+
+    private String today() {
+        return LotCode.dayOf(day.date()) + "-";
     }
 }

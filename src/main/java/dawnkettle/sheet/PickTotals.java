@@ -46,7 +46,7 @@ final class PickTotals {
         });
         Row again = Row.shaded(10.5, desk.say(Word.CONTINUED, name));
         return new Table.Section(
-                List.of(Row.shaded(10.5, head)), List.of(again), rows, rows.size() <= PickSheet.KEPT_ROWS);
+                List.of(Row.shaded(10, head)), List.of(again), rows, rows.size() <= PickSheet.KEPT_ROWS);
     }
 
     private Row row(String product, LotCode lot, List<Allocation> lines) {

@@ -7,7 +7,9 @@ import dawnkettle.plan.SoakLaw;
 import dawnkettle.shop.Material;
 import dawnkettle.shop.Tub;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToIntFunction;
 
@@ -28,6 +30,7 @@ final class SoakNotes {
     private static final Mass LOAD_CONSTANT = Mass.kilograms(23);
 
     private final Desk desk;
+    private final Map<Course, SoakLaw.Course> courses = new HashMap<>();
     private final List<String> remarks;
 
     SoakNotes(Desk desk, List<String> remarks) {
@@ -113,13 +116,22 @@ final class SoakNotes {
         for (PlannedSoak soak : tubs) {
             Optional<Tub> tub = tub(soak.tub());
             if (tub.isEmpty()) continue;
-            Celsius other = Celsius.tenths(soak.room().tenths() - 10 * colderBy);
-            SoakLaw.Course planned = SoakLaw.DEFAULT.course(soak.waterTemperature(), soak.room(), tub.get());
-            SoakLaw.Course moved = SoakLaw.DEFAULT.course(soak.waterTemperature(), other, tub.get());
-            most = Math.max(most, Math.abs(minutes.applyAsInt(moved) - minutes.applyAsInt(planned)));
+            int planned = minutes.applyAsInt(course(soak, tub.get(), 0));
+            int moved = minutes.applyAsInt(course(soak, tub.get(), colderBy));
+            most = Math.max(most, Math.abs(moved - planned));
         }
         return most;
     }
+
+    /** Minute by minute over a night, so that each is followed once only. */
+    private SoakLaw.Course course(PlannedSoak soak, Tub tub, int colderBy) {
+        Celsius room = Celsius.tenths(soak.room().tenths() - 10 * colderBy);
+        return courses.computeIfAbsent(
+                new Course(soak.waterTemperature(), room, tub),
+                asked -> SoakLaw.DEFAULT.course(soak.waterTemperature(), room, tub));
+    }
+
+    private record Course(Celsius water, Celsius room, Tub tub) {}
 
     private Optional<Tub> tub(String code) {
         return desk.shop().floor().tubs().stream()

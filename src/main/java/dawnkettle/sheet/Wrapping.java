@@ -82,7 +82,8 @@ final class Wrapping implements Typeface {
 
     double heightMm(String said, Lettering lettering, double widthMm) {
         double height = 0;
-        for (Line line : set(said, lettering, widthMm)) height += line.lettering().lineMm();
+        for (Line line : set(said, lettering, widthMm))
+            height += line.lettering().lineMm();
         return height;
     }
 

@@ -49,10 +49,10 @@ final class IfCells {
         LocalDate day = desk.dates().day(loss.span().until());
         boolean named = id(loss).isEmpty();
         return Cell.stack(
-                Cell.Phrase.bold(14, id(loss)),
-                named ? Cell.Phrase.bold(12, name(loss)) : Cell.Phrase.plain(text(), name(loss)),
+                Cell.Phrase.bold(brief ? 12.5 : 14, id(loss)),
+                named ? Cell.Phrase.bold(11.5, name(loss)) : Cell.Phrase.plain(text(), name(loss)),
                 Cell.Phrase.plain(
-                        9,
+                        brief ? 8.5 : 9,
                         desk.say(
                                 Word.IF_SPAN,
                                 desk.dates().timeFrom(loss.span().from(), day),

@@ -5,6 +5,7 @@ import dawnkettle.plan.IfCard;
 import dawnkettle.plan.IfCard.Loss.Kind;
 import dawnkettle.shop.Shop;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /** What then, if a batch, a hand or a station is lost: one page on the wall; what hurts first, what does not in a line each. */
@@ -42,23 +43,22 @@ public final class IfSheet {
         flow.add(new Block.Panel("", List.of(desk.say(card.rows().isEmpty() ? Word.IF_NONE : Word.IF_NOTE)), false));
         List<Table.Section> hurting = hurting(cells);
         if (!hurting.isEmpty()) flow.add(new Table(columns(), 0, hurting).dense());
-        List<Row> harmless = card.rows().stream()
+        List<List<Cell>> harmless = card.rows().stream()
                 .filter(IfCard.Row::isHarmless)
                 .map(row -> harmless(row, cells))
                 .toList();
         if (harmless.isEmpty()) return;
-        flow.inColumns(2);
         flow.add(
                 Block.Heading.small(desk.say(Word.IF_HARMLESS)),
-                new Table(harmlessColumns(), 0, List.of(Table.Section.plain(harmless))).dense());
+                new Table(harmlessColumns(), 0, List.of(Table.Section.plain(inPairs(harmless)))).dense());
     }
 
     private List<Table.Column> columns() {
         return List.of(
-                new Table.Column(desk.say(Word.IF_LOST), 38),
-                new Table.Column(desk.say(Word.IF_THEN), 50),
+                new Table.Column(desk.say(Word.IF_LOST), 37),
+                new Table.Column(desk.say(Word.IF_THEN), 46),
                 new Table.Column(desk.say(Word.IF_STANDS_IN), 48),
-                new Table.Column(desk.say(Word.IF_FIRST), 50));
+                new Table.Column(desk.say(Word.IF_FIRST), 55));
     }
 
     private List<Table.Section> hurting(IfCells cells) {
@@ -88,12 +88,30 @@ public final class IfSheet {
     }
 
     private static List<Table.Column> harmlessColumns() {
-        return List.of(new Table.Column("", 12.5), new Table.Column("", 47.5), new Table.Column("", 29));
+        return List.of(
+                new Table.Column("", 12),
+                new Table.Column("", 49),
+                new Table.Column("", 32),
+                new Table.Column("", 12),
+                new Table.Column("", 49),
+                new Table.Column("", 32));
     }
 
-    private static Row harmless(IfCard.Row row, IfCells cells) {
+    /** Two losses a row: the first half of them on the left, the others beside it. */
+    private static List<Row> inPairs(List<List<Cell>> all) {
+        int left = (all.size() + 1) / 2;
+        List<Row> rows = new ArrayList<>();
+        for (int i = 0; i < left; i++) {
+            List<Cell> cells = new ArrayList<>(all.get(i));
+            cells.addAll(left + i < all.size() ? all.get(left + i) : Collections.nCopies(3, Cell.empty()));
+            rows.add(new Row(cells, Row.Look.PLAIN));
+        }
+        return rows;
+    }
+
+    private static List<Cell> harmless(IfCard.Row row, IfCells cells) {
         String id = cells.id(row.loss());
-        return Row.of(
+        return List.of(
                 Cell.text(id, HARMLESS_ID),
                 Cell.text(cells.name(row.loss()), id.isEmpty() ? Lettering.bold(HARMLESS.points()) : HARMLESS),
                 Cell.text(cells.harmless(row), HARMLESS));

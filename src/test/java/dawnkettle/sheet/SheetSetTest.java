@@ -9,10 +9,12 @@ import dawnkettle.plan.DayPlan;
 import dawnkettle.plan.Heading;
 import dawnkettle.shop.House;
 import dawnkettle.shop.Shop;
+import dawnkettle.stock.LotCode;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
@@ -280,5 +282,40 @@ class SheetSetTest {
                 SheetStyle.of(SHOP.house(), TYPEFACE));
         assertThat(words(count)).contains("Count sheet", "261203-FI09", "Found, but not in the book");
         Golden.check("sheet/count.txt", count.asText());
+    }
+
+    @Test
+    void a_held_lot_is_marked_before_each_of_its_rows_on_pick_route_and_note() {
+        DayPlan plan = SampleDay.of(SHOP, 5);
+        LotCode lot = plan.batches().get(0).lot();
+        SheetStyle style = SheetStyle.of(SHOP.house(), TYPEFACE);
+        List<Sheet> sheets =
+                SheetSet.of(new SheetSet.Known(plan, Set.of(lot)), java.util.Optional.empty(), SHOP, style);
+        assertThat(words(sheet(sheets, "pick")))
+                .contains("Held: not one pack of these lots leaves the house")
+                .contains("HELD: do not load  " + lot);
+        for (Sheet sheet : sheets) {
+            boolean carries = plan.allocation().stream()
+                    .anyMatch(line -> line.lot().equals(lot) && sheet.name().endsWith("-" + line.route()));
+            if (sheet.kind() == Sheet.Kind.ROUTE || sheet.kind() == Sheet.Kind.DELIVERY)
+                assertThat(words(sheet).contains("HELD: do not load  " + lot))
+                        .as(sheet.name())
+                        .isEqualTo(carries);
+            else if (sheet.kind() != Sheet.Kind.PICK) assertThat(words(sheet)).doesNotContain("HELD");
+        }
+    }
+
+    @Test
+    void every_real_sheet_of_a_day_says_first_which_fallback_sheet_to_destroy() {
+        String number = FallbackSheet.number(SampleDay.DATE);
+        for (Sheet sheet : SHEETS)
+            if (sheet.kind() != Sheet.Kind.DELIVERY)
+                assertThat(((Mark.Text) sheet.pages().get(0).marks().get(0)).string())
+                        .as(sheet.name())
+                        .isEqualTo("If fallback sheet " + number
+                                + " lies in the tray: destroy it now. This sheet takes its place.");
+        Sheet fallback = FallbackSheet.of(SampleDay.fallback(SHOP), SHOP, SheetStyle.of(SHOP.house(), TYPEFACE));
+        assertThat(words(fallback))
+                .contains("Fallback sheet " + number, "Dates to write on undated labels", "18 DEC 2026");
     }
 }

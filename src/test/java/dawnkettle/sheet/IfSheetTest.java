@@ -48,8 +48,8 @@ class IfSheetTest {
     }
 
     @Test
-    void a_day_of_26_batches_and_a_few_losses_that_hurt_is_one_page() {
-        assertThat(sheet(26, 13).pages()).hasSize(1);
+    void a_day_of_20_batches_and_a_few_losses_that_hurt_is_one_page() {
+        assertThat(sheet(20, 13).pages()).hasSize(1);
         assertThat(sheet(12, 6).pages()).hasSize(1);
     }
 

@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
 final class PickWords {
     private static final Pattern STOP = Pattern.compile("^(?:[A-Z]+ +)?[0-9]+ {2,}(.+?)(?: \\(continued\\))?$");
     private static final Pattern ROW = Pattern.compile("^([0-9]+) [0-9]+ \\+ [0-9]+ (.+)$");
-    private static final Pattern LOT = Pattern.compile("^(.*?) ?[0-9]{6}-[A-Z]{2}[0-9]{2}$");
+    private static final Pattern LOT = Pattern.compile("^(.*?) ?(?:[0-9]{6}- ?)?[A-Z]{2}[0-9]{2}$");
 
     private PickWords() {}
 

@@ -10,8 +10,8 @@ import java.util.List;
 
 /** What then, if a batch, a hand or a station is lost: one page on the wall; what hurts first, what does not in a line each. */
 public final class IfSheet {
-    private static final Lettering HARMLESS_ID = Lettering.bold(11);
-    private static final Lettering HARMLESS = Lettering.plain(9.5);
+    private static final Lettering HARMLESS_ID = Lettering.bold(10);
+    private static final Lettering HARMLESS = Lettering.plain(9);
 
     private final Day day;
     private final Desk desk;
@@ -90,11 +90,11 @@ public final class IfSheet {
     private static List<Table.Column> harmlessColumns() {
         return List.of(
                 new Table.Column("", 12),
-                new Table.Column("", 49),
-                new Table.Column("", 32),
+                new Table.Column("", 51),
+                new Table.Column("", 30),
                 new Table.Column("", 12),
-                new Table.Column("", 49),
-                new Table.Column("", 32));
+                new Table.Column("", 51),
+                new Table.Column("", 30));
     }
 
     /** Two losses a row: the first half of them on the left, the others beside it. */

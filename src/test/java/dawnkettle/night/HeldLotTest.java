@@ -127,7 +127,8 @@ class HeldLotTest {
         String lot = "YEL-HELD";
         Instant before = shop.office.now().minusSeconds(86_400L * 30);
         ledger.records().add(new Recorded(bought(lot), before, before, "came"));
-        LabelShop.PLAN.soaks()
+        LabelShop.PLAN
+                .soaks()
                 .forEach(soak -> ledger.records()
                         .add(new Recorded(
                                 new Fact.Soaked(LabelShop.DAY, soak.tub(), lot, soak.beans()),

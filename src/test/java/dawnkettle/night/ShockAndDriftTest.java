@@ -185,8 +185,9 @@ class ShockAndDriftTest {
     void the_attachments_are_the_tables_and_the_page() {
         assertThat(mail.attachments())
                 .extracting(Mail.Attachment::name)
-                .containsExactly("costs-2026-W48.csv", "deliveries-2026-W48.csv", "costs-2026-W48.pdf");
-        assertThat(mail.attachments().get(2).content().toArray())
+                .containsExactly(
+                        "costs-2026-W48.csv", "deliveries-2026-W48.csv", "prices-2026-W48.csv", "costs-2026-W48.pdf");
+        assertThat(mail.attachments().get(3).content().toArray())
                 .startsWith("%PDF".getBytes(java.nio.charset.StandardCharsets.US_ASCII));
     }
 

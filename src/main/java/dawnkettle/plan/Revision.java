@@ -11,12 +11,12 @@ import dawnkettle.shop.Recipe;
 import dawnkettle.shop.Shop;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * A plan that starts from the one before it. Batches keep their beans, tub, lot and, unless a soak moves, their minutes;
@@ -30,7 +30,8 @@ final class Revision {
     private final TubTimes times;
     private final DayPlan before;
     private final SheetOnTheWall wall;
-    private final Map<String, Brew> kept = new LinkedHashMap<>();
+    private final FloorOfDay floor;
+    private final KeptBatches kept;
 
     Revision(Shop shop, Evening evening, DayClock clock, TubTimes times) {
         this.shop = shop;
@@ -38,7 +39,9 @@ final class Revision {
         this.evening = asItStands(evening, before, clock);
         this.clock = clock;
         this.times = times;
-        this.wall = new SheetOnTheWall(before, this.evening, clock);
+        this.floor = new FloorOfDay(shop, clock, evening.now(), evening.committed().disruption());
+        this.wall = new SheetOnTheWall(before, this.evening, clock, floor.hands());
+        this.kept = new KeptBatches(shop, this.evening, before);
     }
 
     /** Stock as it was before this day's plan promised any of it; vans that have gone carry what they left with. */
@@ -64,10 +67,9 @@ final class Revision {
     }
 
     DayPlan plan() {
-        Set<String> lost = new LinkedHashSet<>();
         while (true) {
             Wants wants = new Wants(shop, evening, clock);
-            rebuild(lost);
+            kept.rebuild();
             giveAsBefore(wants);
             leaveGone(wants);
             reuse(wants);
@@ -77,7 +79,7 @@ final class Revision {
             Set<String> failed = new LinkedHashSet<>();
             outcome.failed().stream().filter(Brew::isKept).forEach(brew -> failed.add(brew.name));
             if (!failed.isEmpty()) {
-                lost.addAll(failed);
+                kept.lose(failed);
                 continue;
             }
             if (!outcome.failed().isEmpty()) outcome = withoutNew(wants);
@@ -101,41 +103,16 @@ final class Revision {
         }
     }
 
-    private void rebuild(Set<String> lost) {
-        kept.clear();
-        for (PlannedBatch batch : before.batches()) {
-            if (lost.contains(batch.id())) continue;
-            Recipe recipe = shop.recipe(batch.recipe());
-            Brew brew = new Brew(batch, recipe, recipe.soakGroup().isPresent() ? batch.beans() : fedWith(batch));
-            batch.packs().forEach(filled -> brew.fill(shop.product(filled.product()), filled.packs()));
-            kept.put(batch.id(), brew);
-        }
-        for (PlannedBatch batch : before.batches())
-            for (PlannedBatch.Feed feed : batch.feeds())
-                if (kept.containsKey(batch.id()) && kept.containsKey(feed.batch()))
-                    kept.get(batch.id()).feed(kept.get(feed.batch()), feed.mass());
-    }
-
-    private Mass fedWith(PlannedBatch child) {
-        return Mass.sum(before.batches().stream()
-                .flatMap(batch -> batch.feeds().stream())
-                .filter(feed -> feed.batch().equals(child.id()))
-                .map(PlannedBatch.Feed::mass)
-                .toList());
-    }
-
-    /** A line keeps the lots that the sheet on the wall names for it, as far as it still wants them. */
+    /** A line keeps the lots that the sheet on the wall names for it, as far as it still wants them and they are not lost. */
     private void giveAsBefore(Wants wants) {
         for (Allocation one : before.allocation()) {
             if (one.fromStock()) continue;
-            Brew brew = brewOf(one);
-            if (brew == null) continue;
-            wants.lines.stream().filter(line -> line.isFor(one)).forEach(line -> give(line, brew, one.packs()));
+            Optional<Brew> brew = kept.of(one);
+            if (brew.isEmpty()) continue;
+            wants.lines.stream()
+                    .filter(line -> line.isFor(one) && (!brew.get().isLost() || isGone(evening, line.line.get())))
+                    .forEach(line -> give(line, brew.get(), one.packs()));
         }
-    }
-
-    private Brew brewOf(Allocation one) {
-        return before.findBatch(one.lot()).map(batch -> kept.get(batch.id())).orElse(null);
     }
 
     private static void give(OpenLine line, Brew brew, int packs) {
@@ -161,7 +138,7 @@ final class Revision {
      */
     private void reuse(Wants wants) {
         Map<String, List<Brew>> byRecipe = new HashMap<>();
-        for (Brew brew : kept.values()) {
+        for (Brew brew : kept.brews()) {
             if (!isOpen(brew) || !isWanted(wants, brew.recipe)) continue;
             for (Product product : List.copyOf(brew.packs.keySet())) brew.empty(product, free(brew, product, wants));
             byRecipe.computeIfAbsent(brew.recipe.code(), code -> new ArrayList<>())
@@ -202,8 +179,8 @@ final class Revision {
     }
 
     private void leaveFree(OpenLine line, Wants wants) {
-        for (Brew brew : kept.values())
-            if (brew.packs.containsKey(line.product)) give(line, brew, Math.max(0, free(brew, line.product, wants)));
+        for (Brew brew : kept.brews())
+            if (brew.packs.containsKey(line.product) && !brew.isLost()) give(line, brew, Math.max(0, free(brew, line.product, wants)));
     }
 
     private int free(Brew brew, Product product, Wants wants) {
@@ -218,7 +195,7 @@ final class Revision {
 
     private boolean isOpen(Brew brew) {
         PlannedBatch batch = before.batch(brew.name);
-        if (evening.committed().has(Frozen.Kind.LOT_LABELLED, batch.lot().text())) return false;
+        if (brew.isLost() || evening.committed().has(Frozen.Kind.LOT_LABELLED, batch.lot().text())) return false;
         List<PlannedOperation> steps = before.operationsOf(brew.name);
         return steps.get(steps.size() - 1).start().isAfter(wall.freeze());
     }
@@ -245,7 +222,7 @@ final class Revision {
         evening.soakRoom().occupied().forEach(tub -> freeFrom.put(tub.tub(), clock.minuteAtOrAfter(tub.until())));
         Soaking soaking = new Soaking(shop.floor().tubs(), freeFrom, times);
         before.soaks().forEach(soak -> soaking.commit(PlanDay.committed(shop, clock, times, soak)));
-        for (Brew brew : kept.values()) {
+        for (Brew brew : kept.brews()) {
             brew.soaks.clear();
             before.batch(brew.name)
                     .soaks()
@@ -254,31 +231,74 @@ final class Revision {
         return soaking;
     }
 
+    /** As close to the sheet on the wall as can be without a van being later, or a batch lost, for it. */
     private Attempt.Outcome run(Wants wants, List<Brew> more) {
-        List<Brew> all = new ArrayList<>(kept.values());
-        all.addAll(more);
         soaking();
-        Map<String, List<Placement>> fixed = wall.fixed(kept.values());
-        Budget budget =
-                fixed.size() == all.size() ? new Budget(0, evening.budget().seed(), 0) : evening.budget();
+        Set<String> hit = wall.hit(kept.brews());
+        Attempt.Outcome close = run(wants, more, wall.fixed(kept.brews(), hit, Set.of()));
+        if (hit.isEmpty() || isInTime(close)) return close;
+        Set<String> all = kept.brews().stream().map(brew -> brew.name).collect(Collectors.toSet());
+        soaking();
+        Attempt.Outcome free = run(wants, more, wall.fixed(kept.brews(), hit, all));
+        if (isWorse(close, free)) return free;
+        soaking();
+        return run(wants, more, wall.fixed(kept.brews(), hit, Set.of()));
+    }
+
+    private static boolean isInTime(Attempt.Outcome outcome) {
+        return outcome.failed().isEmpty() && outcome.run().score().weightedLateness() == 0;
+    }
+
+    private static boolean isWorse(Attempt.Outcome one, Attempt.Outcome other) {
+        if (one.failed().size() != other.failed().size())
+            return one.failed().size() > other.failed().size();
+        return one.run().score().weightedLateness()
+                > other.run().score().weightedLateness();
+    }
+
+    private Attempt.Outcome run(Wants wants, List<Brew> more, Map<String, List<Placement>> fixed) {
+        List<Brew> all = new ArrayList<>(kept.brews());
+        all.addAll(more);
+        boolean stands = all.stream()
+                .allMatch(brew -> fixed.getOrDefault(brew.name, List.of()).size()
+                        == brew.steps().size());
+        Budget budget = stands ? new Budget(0, evening.budget().seed(), 0) : evening.budget();
         Attempt.Bench bench = new Attempt.Bench(this::soaking, times);
-        return new Attempt(shop, new FloorOfDay(shop, clock, evening.now()), bench, fixed).of(all, wants.vans, budget);
+        return new Attempt(shop, floor, bench, fixed).of(all, wants.vans, budget);
     }
 
     /** When new batches find no room, what they were for is declined and the rest stands as it was. */
     private Attempt.Outcome withoutNew(Wants wants) {
         wants.reopen();
-        wants.lines.forEach(line -> line.decline(line.open(), "it came too late for another batch"));
+        wants.lines.forEach(line -> line.decline(line.open(), whyNone(line.product)));
         return run(wants, List.of());
     }
 
+    private String whyNone(Product product) {
+        String lost = kept.gone().stream()
+                .filter(batch -> batch.recipe().equals(product.recipe()))
+                .map(PlannedBatch::id)
+                .collect(Collectors.joining(", "));
+        return lost.isEmpty()
+                ? "it came too late for another batch"
+                : lost + " is lost and no other batch is made in time";
+    }
+
     private DayPlan write(Wants wants, Attempt.Outcome outcome) {
-        FairCopy copy = new FairCopy(shop, evening, clock);
-        for (Brew brew : kept.values())
+        FairCopy copy = new FairCopy(shop, withLosses(), clock);
+        for (Brew brew : kept.brews())
             copy.names().keep(brew, brew.name, before.batch(brew.name).lot());
         DayPlan after = copy.write(wants, outcome);
         if (!after.operations().equals(before.operations())) return after;
         return after.withQuality(after.quality()
                 .flatMap(now -> before.quality().map(was -> was.with(now.lateMinutes()))));
+    }
+
+    private Evening withLosses() {
+        List<Frozen> facts = new ArrayList<>(evening.committed().frozen());
+        facts.addAll(kept.facts());
+        Evening.Committed then = new Evening.Committed(
+                evening.committed().before(), facts, evening.committed().disruption());
+        return evening.later(then, evening.now(), evening.budget());
     }
 }

@@ -8,6 +8,7 @@ import dawnkettle.draw.DotPng;
 import dawnkettle.draw.LabelDesigns;
 import dawnkettle.draw.PdfSheets;
 import dawnkettle.draw.PdfTypeface;
+import dawnkettle.draw.TypefaceFile;
 import dawnkettle.export.PlanJson;
 import dawnkettle.intake.DropFolder;
 import dawnkettle.intake.RoomReading;
@@ -25,8 +26,9 @@ import dawnkettle.night.PlanForm;
 import dawnkettle.night.Thermometer;
 import dawnkettle.night.TrustedTime;
 import dawnkettle.paper.PaperFolder;
-import dawnkettle.paper.PrintQueue;
+import dawnkettle.paper.PrintQueues;
 import dawnkettle.plan.DayPlan;
+import dawnkettle.plan.RoomCurve;
 import dawnkettle.plan.Temperatures;
 import dawnkettle.post.MimeForm;
 import dawnkettle.post.PostFolder;
@@ -36,6 +38,9 @@ import dawnkettle.sheet.SheetStyle;
 import dawnkettle.shop.Shop;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /** Builds the night's doors to the outside: to the devices that {@code conf/} names, or into a folder. */
@@ -45,14 +50,18 @@ final class Doors {
 
     private final Configuration conf;
     private final Shop shop;
-    private final PdfTypeface typeface = PdfTypeface.notoSans();
-    private final PdfSheets pdf = new PdfSheets(typeface);
+    private final List<TypefaceFile> typefaces;
+    private final PdfTypeface typeface;
+    private final PdfSheets pdf;
     private final MimeForm mime;
     private final PrinterProfile profile;
 
     Doors(Configuration conf) {
         this.conf = conf;
         this.shop = conf.shop();
+        this.typefaces = conf.typefaces().stream().map(TypefaceFile::read).toList();
+        this.typeface = new PdfTypeface(typefaces);
+        this.pdf = new PdfSheets(typeface);
         this.mime = new MimeForm(conf.post().from(), shop.house().zone());
         this.profile = PrinterProfiles.read(conf.labels().folder().resolve("printers"))
                 .get(conf.labels().line().profile());
@@ -65,7 +74,7 @@ final class Doors {
                 new DroppedOrders(drop), stage.thermometer().orElseGet(this::thermometer), now -> Optional.empty());
         return edges(
                 senses,
-                new PaperFolder(out.resolve("sheets"), pdf),
+                paper(new PaperFolder(out.resolve("sheets"), pdf), out),
                 labelFolder(out.resolve("labels")),
                 new PostFolder(out.resolve("mail"), mime));
     }
@@ -76,7 +85,9 @@ final class Doors {
         TrustedTime time = new SynchronizedClock()::doubt;
         return edges(
                 new Edges.Senses(new DroppedOrders(drop), thermometer(), time),
-                printer(tray),
+                paper(
+                        printer(tray),
+                        conf.night().places().ledger().toAbsolutePath().getParent()),
                 labels(tray),
                 post(tray));
     }
@@ -84,8 +95,8 @@ final class Doors {
     /** The tray always; the queue where there is one. */
     private Printer printer(Path tray) {
         Printer folder = new PaperFolder(tray.resolve("sheets"), pdf);
-        if (conf.paper().queue().isEmpty()) return folder;
-        Printer queue = new PrintQueue(conf.paper(), pdf);
+        if (!conf.paper().reachesPaper()) return folder;
+        Printer queue = new PrintQueues(conf.paper(), pdf);
         return sheet -> {
             folder.print(sheet);
             queue.print(sheet);
@@ -112,18 +123,28 @@ final class Doors {
         };
     }
 
-    private Edges edges(Edges.Senses senses, Printer printer, LabelPrinter labels, Post post) {
+    /** The desk that prints so, and keeps the batch records of each day in a folder of its own below {@code state}. */
+    private Edges.PaperDesk paper(Printer printer, Path state) {
+        return new Edges.PaperDesk(
+                printer,
+                SheetStyle.of(shop.house(), conf.sheets(), typeface),
+                day -> new PaperFolder(state.resolve("records").resolve(day.toString()), pdf));
+    }
+
+    private Edges edges(Edges.Senses senses, Edges.PaperDesk paper, LabelPrinter labels, Post post) {
         return new Edges(
                 senses,
-                new Edges.PaperDesk(printer, SheetStyle.of(shop.house(), typeface)),
+                paper,
                 new Edges.LabelDesk(labels, lots()),
-                new Edges.MailDesk(post, new ChartPictures()),
+                new Edges.MailDesk(post, new ChartPictures(), pdf),
                 planForm(shop));
     }
 
     private LotLabels lots() {
         return new LotLabels(
-                LabelDesigns.read(conf.labels().folder()), new CaseLabels(shop.house()), Main.drawing(conf, profile));
+                LabelDesigns.read(conf.labels().folder()),
+                new CaseLabels(shop.house()),
+                Main.drawing(conf, profile, typefaces));
     }
 
     private LabelPrinter labelFolder(Path folder) {
@@ -136,8 +157,18 @@ final class Doors {
                 conf.thermometer(), shop.climate(), shop.house().zone());
         return now -> {
             RoomReading reading = thermometers.read(now);
-            return new Temperatures(reading.room(), reading.tap(), reading.source());
+            return new Temperatures(
+                    reading.room(), reading.tap(), reading.source(), curve(thermometers.past(now), reading, now));
         };
+    }
+
+    /** The room as the log has it until now; what it is now holds from now on. */
+    private static RoomCurve curve(List<RoomReading.Logged> past, RoomReading reading, Instant now) {
+        List<RoomCurve.Reading> readings = new ArrayList<>();
+        for (RoomReading.Logged one : past)
+            if (one.at().isBefore(now)) readings.add(new RoomCurve.Reading(one.at(), one.celsius()));
+        readings.add(new RoomCurve.Reading(now, reading.room()));
+        return new RoomCurve(readings);
     }
 
     private static PlanForm planForm(Shop shop) {
@@ -145,6 +176,11 @@ final class Doors {
             @Override
             public String write(DayPlan plan) {
                 return PlanJson.write(plan, shop);
+            }
+
+            @Override
+            public String write(DayPlan plan, Shop counted) {
+                return PlanJson.write(plan, counted);
             }
 
             @Override

@@ -8,6 +8,9 @@ import dawnkettle.conf.ReadConfiguration;
 import dawnkettle.draw.DotDrawing;
 import dawnkettle.draw.LabelDesigns;
 import dawnkettle.draw.LabelTypefaces;
+import dawnkettle.draw.PdfSheets;
+import dawnkettle.draw.PdfTypeface;
+import dawnkettle.draw.TypefaceFile;
 import dawnkettle.intake.ReadHistory;
 import dawnkettle.label.CaseLabels;
 import dawnkettle.label.Designs;
@@ -18,6 +21,7 @@ import dawnkettle.night.Office;
 import dawnkettle.night.PastWeeks;
 import dawnkettle.night.Story;
 import dawnkettle.schedule.Ticker;
+import dawnkettle.sheet.SheetDrawing;
 import dawnkettle.store.Ledger;
 import dawnkettle.trouble.BadFile;
 import dawnkettle.trouble.Place;
@@ -66,8 +70,11 @@ public final class Main implements Wiring {
         Designs designs = LabelDesigns.read(conf.labels().folder(), problems);
         Map<String, PrinterProfile> profiles =
                 PrinterProfiles.read(conf.labels().folder().resolve("printers"), problems);
+        List<TypefaceFile> typefaces = TypefaceFile.read(conf.typefaces(), problems);
+        problems.addAll(MissingLetters.of(conf.shop(), new PdfTypeface(typefaces)));
         String profile = conf.labels().line().profile();
-        if (profiles.containsKey(profile)) problems.addAll(labels(conf, designs, profiles.get(profile)));
+        if (profiles.containsKey(profile))
+            problems.addAll(labels(conf, designs, drawing(conf, profiles.get(profile), typefaces)));
         else
             problems.add(new Problem(
                     Place.of("shop.toml"),
@@ -78,18 +85,20 @@ public final class Main implements Wiring {
     }
 
     /** Tries every product's labels, so that what does not fit is known before the night. */
-    private static List<Problem> labels(Configuration conf, Designs designs, PrinterProfile profile) {
-        LotLabels lots = new LotLabels(designs, new CaseLabels(conf.shop().house()), drawing(conf, profile));
+    private static List<Problem> labels(Configuration conf, Designs designs, DotDrawing drawing) {
+        LotLabels lots = new LotLabels(designs, new CaseLabels(conf.shop().house()), drawing);
         return conf.shop().products().stream()
                 .flatMap(product -> lots.check(product).stream())
                 .distinct()
                 .toList();
     }
 
-    static DotDrawing drawing(Configuration conf, PrinterProfile profile) {
+    static DotDrawing drawing(Configuration conf, PrinterProfile profile, List<TypefaceFile> typefaces) {
         MarketWording wording = MarketWording.of(conf.shop().house().market());
         return new DotDrawing(
-                LabelTypefaces.ours(), profile.head().pitch(), wording.type().leastXHeight());
+                new LabelTypefaces(typefaces),
+                profile.head().pitch(),
+                wording.type().leastXHeight());
     }
 
     @Override
@@ -117,6 +126,11 @@ public final class Main implements Wiring {
     public void loadHistory(Configuration conf, Path confFolder, Ledger ledger) {
         Path history = confFolder.resolve("rehearsal/history");
         if (Files.isDirectory(history)) PastWeeks.load(ledger, ReadHistory.from(history, conf.shop()));
+    }
+
+    @Override
+    public SheetDrawing drawing() {
+        return new PdfSheets(PdfTypeface.notoSans());
     }
 
     @Override

@@ -73,7 +73,7 @@ class ANightTest {
     void every_kind_of_sheet_lies_there_as_a_pdf_with_a_route_sheet_for_each_van() throws IOException {
         List<String> sheets = left.names("sheets", ".pdf");
         assertThat(sheets)
-                .contains("soak.pdf", "pick.pdf", "fallback.pdf")
+                .contains("soak.pdf", "pick.pdf", "fallback.pdf", "count.pdf", "free.pdf", "records.pdf")
                 .filteredOn(name -> name.startsWith("run"))
                 .hasSizeGreaterThanOrEqualTo(3);
         List<String> vans = new ArrayList<>();
@@ -86,6 +86,17 @@ class ANightTest {
             assertThat(Files.readString(folder.resolve("sheets").resolve(sheet), ISO_8859_1))
                     .as(sheet)
                     .startsWith("%PDF-");
+    }
+
+    @Test
+    void the_record_of_each_batch_is_kept_in_the_folder_of_its_day() throws IOException {
+        List<String> records = new ArrayList<>();
+        plan.path("batches")
+                .forEach(batch -> records.add("record-" + batch.path("id").asText() + "-"
+                        + batch.path("lot").asText() + "-r1.pdf"));
+        assertThat(left.names("records/2026-12-04", ".pdf"))
+                .containsExactlyInAnyOrderElementsOf(records)
+                .isNotEmpty();
     }
 
     @Test
@@ -120,25 +131,27 @@ class ANightTest {
     }
 
     @Test
-    void the_two_mails_are_whole_in_plain_text_and_in_html() throws IOException, MessagingException {
+    void the_mails_are_whole_in_plain_text_and_in_html() throws IOException, MessagingException {
         List<MimeMessage> mails = new ArrayList<>();
         for (String name : left.names("mail", ".eml")) mails.add(mail(name));
         assertThat(mails)
                 .extracting(MimeMessage::getSubject)
                 .anySatisfy(subject -> assertThat(subject).startsWith("Fri 4 Dec: all well"))
                 .anySatisfy(subject -> assertThat(subject).startsWith("Week 48: "))
-                .hasSize(2);
+                .anySatisfy(subject -> assertThat(subject).contains(" of okara, ready "))
+                .hasSize(3);
         for (MimeMessage mail : mails) {
             assertThat(mail.getMessageID()).matches("<[^<>@\\s]+@[^<>@\\s]+>");
             assertThat(mail.getFrom()).containsExactly(new InternetAddress("clerk@millrace.example"));
-            assertThat(mail.getAllRecipients()).containsExactly(new InternetAddress("owner@millrace.example"));
+            String to = mail.getSubject().contains("okara") ? "farm@quillhaven.example" : "owner@millrace.example";
+            assertThat(mail.getAllRecipients()).containsExactly(new InternetAddress(to));
             assertThat(mail.getSentDate()).isNotNull();
             assertThat(words(mail, "text/html")).as(mail.getSubject()).contains("<html");
         }
         assertThat(words(mails.get(0), "text/plain")).contains("A kilogram cost 1.685 USD");
         assertThat(words(mails.get(0), "text/html")).contains("1.685");
-        assertThat(words(mails.get(1), "text/plain")).contains("All is well.").contains("Schools and colleges");
-        assertThat(words(mails.get(1), "text/html")).contains("Schools and colleges");
+        assertThat(words(mails.get(2), "text/plain")).contains("All is well.").contains("Schools and colleges");
+        assertThat(words(mails.get(2), "text/html")).contains("Schools and colleges");
     }
 
     private MimeMessage mail(String name) throws IOException, MessagingException {

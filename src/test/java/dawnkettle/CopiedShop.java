@@ -19,8 +19,8 @@ record CopiedShop(Path folder) {
     /** One that plans soon, and by the number of runs alone: the same on a slow machine and on a fast one. */
     static CopiedShop quick(Path folder) throws IOException {
         return in(folder)
-                .with("shop.toml", "decodes = 20000", "decodes = 1500")
-                .with("shop.toml", "guard_millis = 20000", "guard_millis = 600000");
+                .with("shop.toml", "decodes = 100000", "decodes = 1500")
+                .with("shop.toml", "guard_millis = 60000", "guard_millis = 600000");
     }
 
     private static void copy(Path from, Path to) throws IOException {

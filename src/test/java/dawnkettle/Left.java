@@ -73,10 +73,19 @@ record Left(Path folder) {
 
     /** The words of a sheet, line by line as they stand on its pages. */
     List<String> sheetLines(String name) throws IOException {
+        return sheetLines(name, true);
+    }
+
+    /** The same in the order in which they are drawn, one column after the other. */
+    List<String> sheetLinesAsDrawn(String name) throws IOException {
+        return sheetLines(name, false);
+    }
+
+    private List<String> sheetLines(String name, boolean byPosition) throws IOException {
         try (PDDocument pdf =
                 Loader.loadPDF(folder.resolve("sheets").resolve(name + ".pdf").toFile())) {
             PDFTextStripper stripper = new PDFTextStripper();
-            stripper.setSortByPosition(true);
+            stripper.setSortByPosition(byPosition);
             return new ArrayList<>(
                     stripper.getText(pdf).lines().map(String::strip).toList());
         }

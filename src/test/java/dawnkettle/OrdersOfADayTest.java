@@ -111,7 +111,7 @@ class OrdersOfADayTest {
         assertThat(Files.readString(shop.out().resolve("mail").resolve(summary), UTF_8))
                 .contains("LATE-1");
         assertThat(PickWords.packs(left)).containsEntry("Pennyfold Cafe: Firm tofu 400 g", 6);
-        assertThat(left.sheetLines("pick")).contains("Revision 2 replaces revision 1: bin revision 1");
+        assertThat(left.sheetLinesAsDrawn("pick")).contains("Revision 2 replaces revision 1: bin revision 1");
     }
 
     @Test

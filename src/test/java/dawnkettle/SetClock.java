@@ -43,6 +43,11 @@ record SetClock(Main main, Clock clock) implements Wiring {
     }
 
     @Override
+    public dawnkettle.sheet.SheetDrawing drawing() {
+        return main.drawing();
+    }
+
+    @Override
     public void serve(Runnable tick) {
         main.serve(tick);
     }

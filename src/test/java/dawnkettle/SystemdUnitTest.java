@@ -88,7 +88,7 @@ class SystemdUnitTest {
         Matcher folders = Pattern.compile("-D(?:java\\.io|org\\.sqlite)\\.tmpdir=(\\S+)|library\\.path=(\\S+)")
                 .matcher(only("ExecStart"));
         assertThat(folders.results().map(found -> found.group(1) == null ? found.group(2) : found.group(1)))
-                .containsExactly(own, own, own);
+                .containsExactly(own, own, "/opt/dawnkettle/native");
         assertThat(only("CacheDirectoryMode")).isEqualTo("0700");
     }
 

@@ -1,7 +1,10 @@
 package dawnkettle.command;
 
+import dawnkettle.measure.Celsius;
 import dawnkettle.measure.Mass;
+import dawnkettle.plan.BatchBalance;
 import dawnkettle.plan.DayPlan;
+import dawnkettle.plan.PackOrigins;
 import dawnkettle.plan.PlannedBatch;
 import dawnkettle.plan.PlannedOperation;
 import dawnkettle.plan.PlannedRoute;
@@ -14,6 +17,8 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
@@ -44,6 +49,7 @@ final class NightPage {
         line("");
         soak();
         kettles();
+        water();
         page.append(new DayStrip(plan).text());
         vans();
         remarks();
@@ -96,6 +102,31 @@ final class NightPage {
                 shop.recipe(recipe).name(), count[0], kilograms(packed.getOrDefault(recipe, Mass.ZERO))));
         Mass beans = Mass.sum(plan.batches().stream().map(PlannedBatch::beans).toList());
         line("  %s kg of dry beans, %s kg packed in all", kilograms(beans), kilograms(Mass.sum(packed.values())));
+        line("  %s", PackOrigins.sentence(plan));
+        line("");
+    }
+
+    /** What goes through the house besides the product, and whether it adds up. */
+    private void water() {
+        Celsius tap = shop.climate().tap(plan.heading().productionDate().getMonth());
+        BatchBalance day = BatchBalance.NONE;
+        List<String> open = new ArrayList<>();
+        for (PlannedBatch batch : plan.batches()) {
+            if (batch.beans().isZero()) continue;
+            BatchBalance one = BatchBalance.of(shop.recipe(batch.recipe()), batch, tap);
+            day = day.plus(one);
+            if (!one.isClosed() && !open.contains(batch.recipe())) open.add(batch.recipe());
+        }
+        if (day.in().isEmpty()) return;
+        line("Mass and water (reckoned from published shares)");
+        for (BatchBalance.Stream stream : day.in()) line("  in   %6s kg  %s", kilograms(stream.mass()), stream.name());
+        for (BatchBalance.Stream stream : day.out()) line("  out  %6s kg  %s", kilograms(stream.mass()), stream.name());
+        line(
+                "  not accounted for: %.1f %% of the water, %.1f %% of the solids%s",
+                100 * day.waterUnaccounted(),
+                100 * day.solidsUnaccounted(),
+                open.isEmpty() ? "" : "; most of it with " + String.join(", ", open) + ": look at its yield");
+        line("  heat to the boil: %.0f kWh in the kettles", day.megajoules() / 3.6);
         line("");
     }
 

@@ -47,7 +47,7 @@ final class Plan implements Callable<Integer> {
             DayPlan plan = office.plan(day).orElseGet(() -> new PlanTomorrow(office).preview(day));
             spec.commandLine()
                     .getOut()
-                    .print(json ? office.edges().plans().write(plan) : new NightPage(plan, conf.shop()).text());
+                    .print(json ? new PlanTomorrow(office).written(plan) : new NightPage(plan, conf.shop()).text());
             spec.commandLine().getOut().flush();
             return plan.shortages().isEmpty() && plan.lateRoutes() == 0 ? Dawnkettle.DONE : Dawnkettle.LOOK;
         }

@@ -2,6 +2,7 @@ package dawnkettle.command;
 
 import dawnkettle.conf.Configuration;
 import dawnkettle.night.FindLots;
+import dawnkettle.night.Gate;
 import dawnkettle.night.Office;
 import dawnkettle.stock.Desk;
 import dawnkettle.stock.ReadFact;
@@ -26,14 +27,24 @@ import picocli.CommandLine.Parameters;
             "  yield LOT KG                        what a batch gave, before trimming",
             "  cooked LOT CELSIUS MINUTES          what it reached in the cooker, and for how long",
             "  cooled LOT CELSIUS                  what it had come down to",
-            "  lost LOT WHY                        the whole batch; not taken back",
+            "  soak TUB ready|not ready            how the beans in it felt",
+            "  soaked TUB LOT KG [DAY]             beans of a supplier's lot that went into it, for a production day",
+            "  packed LOT PRODUCT PACKS            what was filled from it",
+            "  waste LOT KG WHY                    thrown away before packing",
+            "  lost LOT WHY · found LOT WHY        the whole batch · it is there again",
             "  lost LOT PRODUCT PACKS WHY          some packs of it",
-            "  count LOT PRODUCT PACKS             in the cold room, once the day's vans are gone",
-            "  count MATERIAL LOT QUANTITY         what is left of a supplier's lot",
+            "  lost MATERIAL LOT QUANTITY WHY · used …    some of a supplier's lot",
+            "  count LOT PRODUCT PACKS [WHY]       in the cold room, once the day's vans are gone",
+            "  count MATERIAL LOT QUANTITY [WHY]   what is left of a supplier's lot",
             "  sold LOT PRODUCT PACKS              to somebody who had not ordered",
-            "  returned CUSTOMER PRODUCT COUNT WHY goods; with the one word \"containers\" for WHY, empties",
+            "  returned CUSTOMER PRODUCT COUNT [of LOT] WHY    goods; with the one word \"containers\" for WHY, empties",
+            "  destroyed LOT PRODUCT PACKS WHY     those that came back first",
+            "  containers CUSTOMER PRODUCT out|back|count COUNT [WHY]",
+            "  loaded ROUTE [DAY]                  a van, with what was planned for it",
+            "  hold LOT WHY · release LOT by NAME WHY    nothing of it leaves until a person lets it go",
+            "  cancel NUMBER WHY                   an earlier record was wrong and counts no more",
             "Nothing is changed: the last yield, temperature or count of a lot counts. What was sold or lost adds up, and",
-            "a count puts it right."
+            "a count puts it right. A cook or a cooling out of the recipe's limits holds the lot at once."
         },
         footer = {"", "Example: dawnkettle record yield 261204-FI01 212.4 --at 2026-12-04T06:10"})
 final class Record implements Callable<Integer> {
@@ -60,16 +71,22 @@ final class Record implements Callable<Integer> {
         Configuration conf = wiring.configuration(folder.conf());
         try (Ledger ledger = folder.ledger(conf)) {
             Office office = wiring.service(conf, ledger, (when, line) -> {});
-            Recorded recorded = ledger.inTransaction(() -> keep(office));
-            spec.commandLine().getOut().println(new RecordTold(conf.shop()).of(recorded));
+            String told = ledger.inTransaction(() -> keep(office));
+            spec.commandLine().getOut().println(told);
         }
         return Dawnkettle.DONE;
     }
 
-    private Recorded keep(Office office) {
+    private String keep(Office office) {
         Desk desk = new Desk(office.shop(), office.clock().instant(), new FindLots(office).of(words));
         Recorded recorded = ReadFact.read(words, Optional.ofNullable(at), desk);
         office.ledger().records().add(recorded);
-        return recorded;
+        RecordTold told = new RecordTold(office.shop());
+        String number = "Record " + office.ledger().records().lastNumber() + ".";
+        String hold = new Gate(office)
+                .holdIfOut(recorded)
+                .map(held -> "\n" + told.of(held))
+                .orElse("");
+        return told.of(recorded) + hold + "\n" + number;
     }
 }

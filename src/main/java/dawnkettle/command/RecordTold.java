@@ -52,21 +52,27 @@ final class RecordTold {
 
     private static String goods(Fact fact) {
         if (fact instanceof Fact.Received f)
-            return text(f.quantity()) + " " + f.material() + " came in as lot " + f.lot() + " for " + f.paid();
+            return text(f.quantity()) + " " + f.material() + " came in as lot " + f.lot() + " for " + f.paid()
+                    + f.bestBefore().map(day -> ", to be used until " + day).orElse("");
         if (fact instanceof Fact.CountedMaterial f)
-            return text(f.left()) + " " + f.material() + " of lot " + f.lot() + " are left";
+            return text(f.left()) + " " + f.material() + " of lot " + f.lot() + " are left" + because(f.why());
         if (fact instanceof Fact.CountedPacks f)
-            return f.packs() + " packs " + f.product() + " of lot " + f.lot() + " are in the cold room";
+            return f.packs() + " packs " + f.product() + " of lot " + f.lot() + " are in the cold room"
+                    + because(f.why());
         if (fact instanceof Fact.LostPacks f)
             return f.packs() + " packs " + f.product() + " of lot " + f.lot() + " are lost (" + f.why() + ")";
         if (fact instanceof Fact.Sold f)
             return f.packs() + " packs " + f.product() + " of lot " + f.lot() + " were sold";
-        Fact.Returned f = (Fact.Returned) fact;
+        if (!(fact instanceof Fact.Returned f)) return KeepingTold.of(fact);
         return f.customer() + " gave back " + f.count() + " " + f.product()
                 + (f.what() == Fact.Returned.What.CONTAINERS ? " containers" : " (" + f.why() + "), never sold again");
     }
 
-    private static String text(Quantity quantity) {
+    private static String because(String why) {
+        return why.isEmpty() ? "" : " (" + why + ")";
+    }
+
+    static String text(Quantity quantity) {
         return switch (quantity.unit()) {
             case KILOGRAM -> text(Mass.milligrams(quantity.smallest()));
             case LITRE -> plain(BigDecimal.valueOf(quantity.smallest(), 3)) + " l";
@@ -74,7 +80,7 @@ final class RecordTold {
         };
     }
 
-    private static String text(Mass mass) {
+    static String text(Mass mass) {
         return plain(BigDecimal.valueOf(mass.milligrams(), 6)) + " kg";
     }
 

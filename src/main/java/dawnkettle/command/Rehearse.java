@@ -4,6 +4,7 @@ import dawnkettle.conf.Configuration;
 import dawnkettle.measure.Celsius;
 import dawnkettle.night.Night;
 import dawnkettle.night.Office;
+import dawnkettle.night.PlanTomorrow;
 import dawnkettle.night.ReportWeek;
 import dawnkettle.night.Step;
 import dawnkettle.night.Thermometer;
@@ -153,9 +154,11 @@ final class Rehearse implements Callable<Integer> {
             ending.terminal().flush();
             return Dawnkettle.LOOK;
         }
-        files.write("plan.json", office.edges().plans().write(plan.get()));
+        files.write("plan.json", new PlanTomorrow(office).written(plan.get()));
         String page = new NightPage(plan.get(), conf.shop()).text() + "\n"
-                + ending.tale().text() + "\n" + files.listing() + "Computed and written in "
+                + ending.tale().text() + "\n"
+                + new LineTimes(files.root().resolve("labels"), conf.labels()).text() + files.listing()
+                + "Computed and written in "
                 + ending.took().toMillis() / 1000.0 + " s.\n";
         files.write("story.txt", page);
         ending.terminal().print(page);

@@ -4,6 +4,7 @@ import dawnkettle.conf.Configuration;
 import dawnkettle.night.Office;
 import dawnkettle.night.Story;
 import dawnkettle.night.Thermometer;
+import dawnkettle.sheet.SheetDrawing;
 import dawnkettle.store.Ledger;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -32,6 +33,9 @@ public interface Wiring {
 
     /** Invented history for a rehearsal, where {@code conf/} has some. */
     void loadHistory(Configuration conf, Path confFolder, Ledger ledger);
+
+    /** Draws sheets as they are printed. */
+    SheetDrawing drawing();
 
     /** Calls {@code tick} every minute until the service is told to stop. */
     void serve(Runnable tick);

@@ -32,6 +32,11 @@ record ConfFolder(Path dir, Problems problems) {
                 .orElse(Rows.unread());
     }
 
+    /** A CSV file that may be left out. */
+    Rows csvWhereThere(String file, List<String> columns) {
+        return java.nio.file.Files.exists(dir.resolve(file)) ? csv(file, columns) : new Rows(List.of(), true);
+    }
+
     /** A CSV file that must have rows. */
     Rows csvWithRows(String file, List<String> columns) {
         Rows rows = csv(file, columns);

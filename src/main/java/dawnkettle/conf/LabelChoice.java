@@ -11,4 +11,14 @@ import java.nio.file.Path;
  * @param line the line to the label printer, with the name of its profile; its device is empty where labels only go to
  *     the out-tray
  */
-public record LabelChoice(Path folder, String design, LineSettings line) {}
+public record LabelChoice(Path folder, String design, LineSettings line) {
+    /** Name of the printer profile. */
+    public String profile() {
+        return line.profile();
+    }
+
+    /** Bits per second on the line. */
+    public int baud() {
+        return line.baud();
+    }
+}

@@ -124,25 +124,43 @@ public final class PrinterProfiles {
     }
 
     private PrinterProfile.Sending sending(TomlTable send, PrinterProfile.Form form) {
-        known(send, "send.", "start", "row", "feed", "mostFeed", "end", "mostCopies", "clear", "darkness", "speed");
+        known(
+                send,
+                "send.",
+                "start",
+                "row",
+                "feed",
+                "mostFeed",
+                "end",
+                "endKeeps",
+                "again",
+                "cut",
+                "mostCopies",
+                "clear",
+                "darkness",
+                "speed");
         boolean feeds = form == PrinterProfile.Form.ROWS;
         return new PrinterProfile.Sending(
                 template(send, "start"),
                 template(send, "row"),
                 feeds ? template(send, "feed") : ByteTemplate.NOTHING,
-                template(send, "end"),
+                new PrinterProfile.After(
+                        template(send, "end"),
+                        perhaps(send, "again"),
+                        send.contains("endKeeps") && truth(send, "endKeeps"),
+                        perhaps(send, "cut"),
+                        template(send, "clear")),
                 new PrinterProfile.Limits(
                         feeds ? number(send, "mostFeed", 1, 65_535) : 1,
                         number(send, "mostCopies", 1, 9_999),
                         number(send, "darkness", 0, 255),
-                        number(send, "speed", 0, 255),
-                        template(send, "clear")));
+                        number(send, "speed", 0, 255)));
     }
 
     private PrinterProfile.Asking asking(TomlTable ask) {
-        known(ask, "ask.", "question", "length", "fixed", "flags", "inTurn", "lines", "fields", "remaining");
+        known(ask, "ask.", "question", "length", "fixed", "flags", "inTurn", "lines", "fields", "remaining", "unasked");
         StatusReply reply = ask.contains("lines") ? fields(ask) : bits(ask);
-        return new PrinterProfile.Asking(template(ask, "question"), reply, inTurn(ask));
+        return new PrinterProfile.Asking(template(ask, "question"), reply, inTurn(ask), unasked(ask));
     }
 
     private StatusReply bits(TomlTable ask) {
@@ -190,6 +208,18 @@ public final class PrinterProfiles {
                 template(turn, "question"), number(turn, "mask", 1, 255), number(turn, "is", 0, 255)));
     }
 
+    private List<PrinterProfile.Unasked> unasked(TomlTable ask) {
+        List<PrinterProfile.Unasked> unasked = new ArrayList<>();
+        if (!ask.contains("unasked")) return unasked;
+        for (TomlTable one : tables(ask, "unasked")) {
+            known(one, "ask.unasked.", "byte", "means");
+            boolean saysNothing = "nothing".equals(one.get("means"));
+            unasked.add(new PrinterProfile.Unasked(
+                    number(one, "byte", 0, 255), saysNothing ? Optional.empty() : Optional.of(condition(one))));
+        }
+        return unasked;
+    }
+
     private Condition condition(TomlTable flag) {
         String word = text(flag, "means");
         return Condition.find(word).orElseGet(() -> {
@@ -198,6 +228,19 @@ public final class PrinterProfiles {
             wrong(flag.inputPositionOf("means"), "means \"" + word + "\" is not known", "write one of " + known);
             return Condition.FAULT;
         });
+    }
+
+    private ByteTemplate perhaps(TomlTable table, String key) {
+        return table.contains(key) ? template(table, key) : ByteTemplate.NOTHING;
+    }
+
+    private boolean truth(TomlTable table, String key) {
+        if (table.get(key) instanceof Boolean truth) return truth;
+        wrong(
+                table.inputPositionOf(key),
+                shown(table, key) + " is neither true nor false",
+                "write true or leave it out");
+        return false;
     }
 
     private ByteTemplate template(TomlTable table, String key) {

@@ -36,18 +36,25 @@ public final class ReadConfiguration {
         House house = readHouse.house();
         Section mail = file.needSection("mail");
         ReadNight readNight = new ReadNight(file, dir);
-        NightSettings night =
-                new NightSettings(readNight.times(), readNight.places(), readNight.search(), ReadEdges.summaryTo(mail));
+        NightSettings night = new NightSettings(
+                readNight.times(),
+                readNight.places(),
+                readNight.search(),
+                ReadEdges.mailing(mail),
+                new ReadRecords(file).records(),
+                new ReadRecords(file).buying(house.currency()));
         ReadEdges edges = new ReadEdges(file, dir);
         var post = edges.post(mail);
         var paper = edges.paper();
         var thermometer = edges.thermometer();
         var labels = edges.labels();
+        var typefaces = edges.typefaces();
         ReadShop readShop = new ReadShop(folder, readHouse, labels.design());
         var shop = readShop.shop(house);
+        var sheets = new ReadSheets(file, house).settings(shop.materials());
         List<StandingOrder> standing = readShop.standing();
         file.noMore();
         problems.throwIfAny();
-        return new Configuration(shop, standing, night, post, paper, thermometer, labels);
+        return new Configuration(shop, standing, night, post, paper, sheets, thermometer, labels, typefaces);
     }
 }

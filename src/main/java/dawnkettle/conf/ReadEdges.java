@@ -2,17 +2,21 @@ package dawnkettle.conf;
 
 import dawnkettle.intake.ThermometerSettings;
 import dawnkettle.line.LineSettings;
+import dawnkettle.night.NightSettings;
 import dawnkettle.paper.PaperSettings;
 import dawnkettle.post.PostSettings;
 import dawnkettle.sheet.Sheet;
 import java.net.URI;
 import java.net.URISyntaxException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Reads of {@code shop.toml} how mail, paper and labels leave, and where the temperature comes from. */
@@ -28,11 +32,20 @@ final class ReadEdges {
         this.dir = dir;
     }
 
-    /** Whom the summary and the cost report go to. */
-    static List<String> summaryTo(Section mail) {
-        return mail.needList("summary_to", "[\"owner@millrace.example\"]").stream()
-                .map(ReadEdges::mailAddress)
-                .toList();
+    /** Who gets which mail, and what goes along with the summary. */
+    static NightSettings.Mailing mailing(Section mail) {
+        return new NightSettings.Mailing(
+                addresses(mail.needList("summary_to", "[\"owner@millrace.example\"]")),
+                addresses(mail.findList("alert_to")),
+                addresses(mail.findList("farmer_to")),
+                mail.find("calendar").map(Written::truth).orElse(false),
+                mail.findList("attach").stream()
+                        .map(kind -> kind.oneOf(Sheet.Kind.class).word())
+                        .collect(Collectors.toSet()));
+    }
+
+    private static List<String> addresses(List<Written> written) {
+        return written.stream().map(ReadEdges::mailAddress).toList();
     }
 
     PostSettings post(Section mail) {
@@ -74,18 +87,44 @@ final class ReadEdges {
 
     PaperSettings paper() {
         Section paper = file.needSection("paper");
-        Map<String, Integer> copies = new HashMap<>();
-        paper.findSection("copies").ifPresent(kinds -> {
-            for (String kind : KINDS) kinds.find(kind).ifPresent(count -> copies.put(kind, count.whole(0, 20)));
-            kinds.noMore();
-        });
         PaperSettings read = new PaperSettings(
                 paper.find("queue").flatMap(ReadEdges::queue),
-                copies,
+                byKind(paper, "queues", ReadEdges::queue),
+                byKind(paper, "copies", count -> Optional.of(count.whole(0, 20))),
+                byKind(paper, "sides", word -> Optional.of(word.oneOf(PaperSettings.Sides.class))),
                 Duration.ofMinutes(
                         paper.find("patience_minutes").map(m -> m.whole(1, 120)).orElse(10)));
         paper.noMore();
         return read;
+    }
+
+    /** A table of {@code [paper]} with a key for each kind of sheet. */
+    private static <T> Map<String, T> byKind(Section paper, String table, Function<Written, Optional<T>> read) {
+        Map<String, T> kinds = new HashMap<>();
+        paper.findSection(table).ifPresent(section -> {
+            for (String kind : KINDS) section.find(kind).flatMap(read).ifPresent(value -> kinds.put(kind, value));
+            section.noMore();
+        });
+        return kinds;
+    }
+
+    /** Typefaces beside our own, for sheets and labels. */
+    List<Path> typefaces() {
+        Optional<Section> typefaces = file.findSection("typefaces");
+        if (typefaces.isEmpty()) return List.of();
+        List<Path> files =
+                typefaces.get().findList("files").stream().map(this::typeface).toList();
+        typefaces.get().noMore();
+        return files;
+    }
+
+    private Path typeface(Written written) {
+        Path file = ReadNight.path(written, dir);
+        if (written.text().equals(Written.NOTHING) || Files.isReadable(file) && Files.isRegularFile(file)) return file;
+        return written.bad(
+                file,
+                "is no file that can be read",
+                "install the typeface, as with the package fonts-droid-fallback, or correct the path");
     }
 
     private static Optional<URI> queue(Written queue) {
@@ -118,7 +157,7 @@ final class ReadEdges {
                 new LineSettings(
                         labels.find("device").map(Written::words).orElse(""),
                         labels.find("baud")
-                                .map(baud -> baud.whole(1_200, 115_200))
+                                .map(baud -> baud.whole(1_200, 921_600))
                                 .orElse(9_600),
                         labels.find("flow")
                                 .map(word -> word.oneOf(LineSettings.Flow.class))

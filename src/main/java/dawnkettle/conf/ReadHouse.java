@@ -6,6 +6,8 @@ import dawnkettle.measure.Celsius;
 import dawnkettle.shop.Climate;
 import dawnkettle.shop.Costs;
 import dawnkettle.shop.House;
+import dawnkettle.shop.PackUse;
+import dawnkettle.shop.Rate;
 import java.time.DayOfWeek;
 import java.time.ZoneId;
 import java.util.Collections;
@@ -125,7 +127,8 @@ final class ReadHouse {
         return Collections.nCopies(12, Celsius.degrees(15));
     }
 
-    Costs costs() {
+    /** @param details what other files say of them */
+    Costs costs(List<Rate> rates, List<PackUse> packing) {
         Section costs = file.needSection("costs");
         Costs read = new Costs(
                 costs.need("hourly_wage", "24.00").money(currency),
@@ -134,8 +137,18 @@ final class ReadHouse {
                 costs.need("water_per_m3", "4.20").money(currency),
                 costs.need("overhead_per_day", "420.00").money(currency),
                 costs.need("per_route", "65.00").money(currency),
-                costs.need("okara_per_kg", "0.03").money(currency));
+                costs.need("okara_per_kg", "0.03").money(currency),
+                new Costs.Details(rates, packing, priceStep(costs)));
         costs.noMore();
         return read;
+    }
+
+    private long priceStep(Section costs) {
+        return costs.find("price_step")
+                .map(step -> {
+                    long minor = step.money(currency).minor();
+                    return minor > 0 ? minor : step.bad(1L, "is no step", "write an amount above 0, as 0.05");
+                })
+                .orElse(Costs.Details.USUAL_STEP);
     }
 }

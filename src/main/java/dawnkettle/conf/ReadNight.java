@@ -71,16 +71,16 @@ final class ReadNight {
     }
 
     NightSettings.Search search() {
-        NightSettings.Search usual = new NightSettings.Search(20_000, 20_000, 1);
+        NightSettings.Search usual = new NightSettings.Search(100_000, 60_000, 1);
         return file.findSection("search")
                 .map(search -> {
                     NightSettings.Search read = new NightSettings.Search(
                             search.find("decodes")
                                     .map(n -> n.whole(0, 10_000_000))
-                                    .orElse(20_000),
+                                    .orElse(100_000),
                             search.find("guard_millis")
                                     .map(n -> n.whole(100, 600_000))
-                                    .orElse(20_000),
+                                    .orElse(60_000),
                             search.find("seed")
                                     .map(n -> n.whole(0, Integer.MAX_VALUE))
                                     .orElse(1));

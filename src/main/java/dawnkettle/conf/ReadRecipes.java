@@ -6,6 +6,7 @@ import dawnkettle.shop.Allergen;
 import dawnkettle.shop.Coagulant;
 import dawnkettle.shop.Ingredient;
 import dawnkettle.shop.Kettle;
+import dawnkettle.shop.Limits;
 import dawnkettle.shop.Recipe;
 import dawnkettle.shop.Step;
 import dawnkettle.shop.Yield;
@@ -63,6 +64,7 @@ final class ReadRecipes {
         List<Allergen> allergens = Allergens.read(from.needList("allergens", "[\"soy\"]"));
         boolean flavoured = from.find("flavoured").map(Written::truth).orElse(false);
         List<Step> steps = steps(from.sections("steps"), parent.isPresent() || group.isEmpty());
+        Limits limits = from.findSection("limits").map(ReadLimits::read).orElse(Limits.CAREFUL);
         if (from.problems().count() > before) return Optional.empty();
         return Optional.of(new Recipe(
                 code,
@@ -77,7 +79,8 @@ final class ReadRecipes {
                 ingredients,
                 allergens,
                 flavoured,
-                steps));
+                steps,
+                limits));
     }
 
     private String mark(Written mark) {
@@ -92,19 +95,25 @@ final class ReadRecipes {
         Mass most = mostWritten.kilograms();
         Written stepWritten = from.need("step_kg", "5");
         Mass step = stepWritten.kilograms();
+        boolean directSteam = from.find("direct_steam").map(Written::truth).orElse(false);
         from.noMore();
         if (from.problems().count() > before) return new Kettle(step, step, step);
         if (most.compareTo(least) < 0) mostWritten.bad(most, "is below least_kg", "write at least least_kg");
         else if (most.minus(least).milligrams() % step.milligrams() != 0)
             stepWritten.bad(
                     step, "does not lead from least_kg to most_kg", "write a step that divides what lies between");
-        return from.problems().count() > before ? new Kettle(step, step, step) : new Kettle(least, most, step);
+        return from.problems().count() > before
+                ? new Kettle(step, step, step)
+                : new Kettle(least, most, step, directSteam);
     }
 
     private Coagulant coagulant(Section from) {
         Coagulant coagulant = new Coagulant(
                 known.materials.refer(from.need("material", "\"nigari\"")),
-                from.need("grams_per_kg_milk", "3.2").gramsPerKilogram("50"));
+                from.need("grams_per_kg_milk", "3.2").gramsPerKilogram("50"),
+                from.find("strength")
+                        .map(strength -> strength.ratio("0.01", "1"))
+                        .orElse(Share.WHOLE));
         from.noMore();
         return coagulant;
     }

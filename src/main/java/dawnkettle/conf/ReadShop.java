@@ -6,7 +6,9 @@ import dawnkettle.shop.Floor;
 import dawnkettle.shop.House;
 import dawnkettle.shop.ListPrice;
 import dawnkettle.shop.Material;
+import dawnkettle.shop.PackUse;
 import dawnkettle.shop.Product;
+import dawnkettle.shop.Rate;
 import dawnkettle.shop.Recipe;
 import dawnkettle.shop.Route;
 import dawnkettle.shop.Shop;
@@ -44,6 +46,9 @@ final class ReadShop {
                 .read(folder.csvWithRows(ReadProducts.FILE, ReadProducts.COLUMNS));
         List<Route> routes = new ReadRoutes(known).read(folder.csvWithRows(ReadRoutes.FILE, ReadRoutes.COLUMNS));
         List<ListPrice> prices = new ReadPrices(known, currency).read(folder.csv(ReadPrices.FILE, ReadPrices.COLUMNS));
+        List<Rate> rates = new ReadRates(currency).read(folder.csvWhereThere(ReadRates.FILE, ReadRates.COLUMNS));
+        List<PackUse> packing =
+                new ReadPackaging(known).read(folder.csvWhereThere(ReadPackaging.FILE, ReadPackaging.COLUMNS));
         List<Placed<Customer>> customers =
                 new ReadCustomers(known).read(folder.csvWithRows(ReadCustomers.FILE, ReadCustomers.COLUMNS));
         standing = new ReadStanding(known, customers, routes).read(folder.csv(ReadStanding.FILE, ReadStanding.COLUMNS));
@@ -64,7 +69,7 @@ final class ReadShop {
                 materials,
                 prices,
                 house.climate(),
-                house.costs());
+                house.costs(rates, packing));
     }
 
     /** Standing orders, once the shop was read. */

@@ -106,6 +106,13 @@ record Written(String name, String text, Kind kind, Place place, Problems proble
     }
 
     Money money(Currency currency) {
+        Money none = Money.zero(currency);
+        String named = text.replaceAll("[0-9., ]", "");
+        if (kind != Kind.MISSING && named.matches("[A-Z]{3}|[$€£¥]"))
+            return bad(
+                    none,
+                    named.equals(currency.getCurrencyCode()) ? "names its currency" : "is in another currency",
+                    "write it in " + currency.getCurrencyCode() + ", the number alone");
         return Money.of(
                 number(currency.getDefaultFractionDigits(), BigDecimal.ZERO, new BigDecimal("1000000")), currency);
     }

@@ -9,51 +9,76 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
-/** What the beans in the tubs cost: the price of their lot, or the standard price where that is not known. */
+/** What the beans of a day cost, by their soak group: the price of their lot, or the standard price where that is not known. */
 final class BeanPrices {
     private final Shop shop;
     private final Map<String, UnitPrice> lots;
+    private final Map<String, Mass> masses = new TreeMap<>();
+    private final Map<String, BigDecimal> minor = new TreeMap<>();
 
+    /** @param lots what each lot cost, as far as it is known */
     BeanPrices(Shop shop, Map<String, UnitPrice> lots) {
         this.shop = shop;
         this.lots = lots;
     }
 
-    UnitPrice of(List<PlannedSoak> soaks) {
-        Mass beans = Mass.sum(soaks.stream().map(PlannedSoak::beans).toList());
-        if (beans.isZero()) return standard();
-        BigDecimal minor = soaks.stream().map(this::minorOf).reduce(BigDecimal.ZERO, BigDecimal::add);
-        long paid = minor.setScale(0, RoundingMode.HALF_UP).longValueExact();
-        return new UnitPrice(Money.minor(paid, shop.house().currency()), beans);
-    }
-
-    /** @param soaked so much of which lots */
-    UnitPrice of(Map<String, Mass> soaked) {
-        Mass beans = Mass.sum(soaked.values());
-        if (beans.isZero()) return standard();
-        BigDecimal minor = soaked.entrySet().stream()
-                .map(lot -> lots.getOrDefault(lot.getKey(), standard()).minorOf(lot.getValue()))
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
-        long paid = minor.setScale(0, RoundingMode.HALF_UP).longValueExact();
-        return new UnitPrice(Money.minor(paid, shop.house().currency()), beans);
-    }
-
     /** A tub of two lots is counted half and half: the plan does not say how much of each it holds. */
-    private BigDecimal minorOf(PlannedSoak soak) {
-        if (soak.beanLots().isEmpty()) return standard().minorOf(soak.beans());
-        return soak.beanLots().stream()
-                .map(lot -> lots.containsKey(lot) ? lots.get(lot) : standard())
-                .map(price -> price.minorOf(soak.beans()))
-                .reduce(BigDecimal.ZERO, BigDecimal::add)
-                .divide(BigDecimal.valueOf(soak.beanLots().size()), UnitPrice.CARRIED, RoundingMode.HALF_EVEN);
+    BeanPrices add(List<PlannedSoak> soaks) {
+        for (PlannedSoak soak : soaks) {
+            int count = Math.max(1, soak.beanLots().size());
+            List<Long> parts =
+                    Split.of(soak.beans().milligrams(), java.util.Collections.nCopies(count, BigDecimal.ONE));
+            for (int i = 0; i < count; i++) {
+                String lot = soak.beanLots().isEmpty() ? "" : soak.beanLots().get(i);
+                add(soak.soakGroup(), lot, Mass.milligrams(parts.get(i)));
+            }
+        }
+        return this;
     }
 
-    private UnitPrice standard() {
-        return shop.materials().stream()
+    /** @param lot may be one that nobody knows */
+    void add(String group, String lot, Mass beans) {
+        UnitPrice price = lots.getOrDefault(lot, standard(group));
+        masses.merge(group, beans, Mass::plus);
+        minor.merge(group, price.minorOf(beans), BigDecimal::add);
+    }
+
+    /** Of all beans of the day together. */
+    UnitPrice all() {
+        Mass beans = Mass.sum(masses.values());
+        if (beans.isZero()) return standard("");
+        BigDecimal paid = minor.values().stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+        long whole = paid.setScale(0, RoundingMode.HALF_UP).longValueExact();
+        return new UnitPrice(Money.minor(whole, shop.house().currency()), beans);
+    }
+
+    /** What so many beans of the groups cost, in minor units and parts of them. */
+    BigDecimal minorOf(Map<String, Mass> beans) {
+        return beans.entrySet().stream()
+                .map(group -> minorOf(group.getKey(), group.getValue()))
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    private BigDecimal minorOf(String group, Mass beans) {
+        Mass soaked = masses.getOrDefault(group, Mass.ZERO);
+        if (soaked.isZero()) return standard(group).minorOf(beans);
+        return minor.get(group)
+                .multiply(BigDecimal.valueOf(beans.milligrams()))
+                .divide(BigDecimal.valueOf(soaked.milligrams()), UnitPrice.CARRIED, RoundingMode.HALF_EVEN);
+    }
+
+    /** Of the group's own beans, or of the first that the shop buys. */
+    private UnitPrice standard(String group) {
+        List<Material> beans = shop.materials().stream()
                 .filter(material -> material.kind() == Material.Kind.BEANS)
+                .toList();
+        Material own = beans.stream()
+                .filter(material -> material.soakGroup().equals(group))
                 .findFirst()
-                .map(beans -> new UnitPrice(beans.price(), Mass.kilograms(beans.packSize())))
-                .orElseThrow(() -> new IllegalStateException("a shop buys beans"));
+                .orElseGet(() ->
+                        beans.stream().findFirst().orElseThrow(() -> new IllegalStateException("a shop buys beans")));
+        return new UnitPrice(own.price(), Mass.kilograms(own.packSize()));
     }
 }

@@ -33,17 +33,18 @@ final class DayCosts {
     DayCosts(MadeDay day, Shop shop) {
         this.day = day;
         this.shop = shop;
-        this.costs = shop.costs();
+        this.costs = shop.costs().on(day.date());
         this.mass = Mass.sum(day.made().stream().map(Made::mass).toList());
         this.beans = Mass.sum(day.made().stream().map(Made::beans).toList());
     }
 
     Map<CostPart, BigDecimal> of(Made made) {
         Map<CostPart, BigDecimal> parts = new EnumMap<>(CostPart.class);
-        parts.put(CostPart.BEANS, day.beans().minorOf(made.beans()));
+        parts.put(
+                CostPart.BEANS, made.bill().beans().orElseGet(() -> day.beans().minorOf(made.beans())));
         parts.put(CostPart.ADDITIONS, materials(made, false));
         parts.put(CostPart.PACKAGING, materials(made, true));
-        parts.put(CostPart.ENERGY, minor(costs.energyPerKilowattHour()).multiply(kilowattHours(made.beans())));
+        parts.put(CostPart.ENERGY, minor(costs.energyPerKilowattHour()).multiply(kilowattHours(made)));
         parts.put(
                 CostPart.WATER, byBeans(made, minor(costs.waterPerCubicMetre()).multiply(cubicMetres())));
         parts.put(CostPart.LABOUR, work(made));
@@ -58,16 +59,25 @@ final class DayCosts {
         for (Used used : made.used()) {
             Material material = shop.material(used.material());
             if ((material.kind() == Material.Kind.PACKAGING) == packaging)
-                sum = sum.add(minor(material.price())
-                        .multiply(used.units())
-                        .divide(BigDecimal.valueOf(material.packSize()), DIGITS, RoundingMode.HALF_EVEN));
+                sum = sum.add(used.minor().orElseGet(() -> standard(material, used.units())));
         }
         return sum;
     }
 
-    private BigDecimal kilowattHours(Mass ground) {
-        return kilograms(ground)
-                .multiply(MEGAJOULES_A_KILOGRAM_OF_BEANS)
+    static BigDecimal standard(Material material, BigDecimal units) {
+        return minor(material.price())
+                .multiply(units)
+                .divide(BigDecimal.valueOf(material.packSize()), DIGITS, RoundingMode.HALF_EVEN);
+    }
+
+    private static BigDecimal megajoules(Made made) {
+        if (made.bill().kilojoules().isPresent())
+            return BigDecimal.valueOf(made.bill().kilojoules().getAsLong()).movePointLeft(3);
+        return kilograms(made.beans()).multiply(MEGAJOULES_A_KILOGRAM_OF_BEANS);
+    }
+
+    private BigDecimal kilowattHours(Made made) {
+        return megajoules(made)
                 .divide(
                         MEGAJOULES_A_KILOWATT_HOUR.multiply(
                                 costs.cookerEfficiency().asDecimal()),

@@ -1,5 +1,6 @@
 package dawnkettle.cost;
 
+import dawnkettle.cost.MadeDay.Bill;
 import dawnkettle.cost.MadeDay.Made;
 import dawnkettle.cost.MadeDay.Used;
 import dawnkettle.measure.Mass;
@@ -11,6 +12,7 @@ import dawnkettle.plan.PlannedOperation;
 import dawnkettle.plan.PlannedSoak;
 import dawnkettle.shop.Ingredient;
 import dawnkettle.shop.Material;
+import dawnkettle.shop.Recipe;
 import dawnkettle.shop.Shop;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -19,7 +21,10 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** Follows beans, work and materials from the batches into the packs. Trim is borne by what is packed. */
 final class DayTrace {
@@ -30,17 +35,19 @@ final class DayTrace {
 
     private final DayPlan plan;
     private final Shop shop;
+    private final BeanPrices prices;
     private final Map<String, List<Contents>> shares = new HashMap<>();
 
-    DayTrace(DayPlan plan, Shop shop) {
+    DayTrace(DayPlan plan, Shop shop, BeanPrices prices) {
         this.plan = plan;
         this.shop = shop;
+        this.prices = prices;
     }
 
     List<Made> made() {
         Map<String, Contents> contents = new TreeMap<>();
         Map<String, Long> packs = new TreeMap<>();
-        Contents lost = new Contents(leftOver(), 0, Map.of());
+        Contents lost = Contents.ofBeans(leftOver());
         for (PlannedBatch batch : plan.batches()) {
             if (outputs(batch).isEmpty()) lost = lost.plus(contentsOf(batch));
             for (int i = 0; i < batch.packs().size(); i++) {
@@ -53,8 +60,10 @@ final class DayTrace {
     }
 
     /** Soaked beans that no batch takes are paid for all the same, and borne by what is made. */
-    private Mass leftOver() {
-        return Mass.sum(plan.soaks().stream().map(PlannedSoak::leftOver).toList());
+    private Map<String, Mass> leftOver() {
+        Map<String, Mass> left = new TreeMap<>();
+        for (PlannedSoak soak : plan.soaks()) left.merge(soak.soakGroup(), soak.leftOver(), Mass::plus);
+        return left;
     }
 
     private List<Made> rows(Map<String, Contents> contents, Map<String, Long> packs, Contents lost) {
@@ -66,21 +75,25 @@ final class DayTrace {
         for (Map.Entry<String, Contents> product : contents.entrySet()) {
             int i = rows.size();
             Contents all = product.getValue().plus(losses.get(i));
-            rows.add(new Made(
-                    product.getKey(),
-                    packs.get(product.getKey()),
-                    masses.get(i),
-                    all.beans(),
-                    all.handSeconds(),
-                    used(all)));
+            rows.add(row(shop, product.getKey(), packs.get(product.getKey()), all, prices));
         }
         return rows;
     }
 
-    private List<Used> used(Contents contents) {
-        return contents.used().entrySet().stream()
-                .map(used -> new Used(used.getKey(), units(shop.material(used.getKey()), used.getValue())))
+    static Made row(Shop shop, String product, long packs, Contents all, BeanPrices prices) {
+        List<Used> used = Stream.concat(
+                        all.used().entrySet().stream()
+                                .map(one -> new Used(one.getKey(), units(shop.material(one.getKey()), one.getValue()))),
+                        Packaging.of(shop, product, packs).stream())
                 .toList();
+        return new Made(
+                product,
+                packs,
+                shop.product(product).net().times(packs),
+                all.allBeans(),
+                all.handSeconds(),
+                used,
+                new Bill(Optional.of(prices.minorOf(all.beans())), OptionalLong.of(all.kilojoules())));
     }
 
     /** In the material's own unit. */
@@ -111,12 +124,34 @@ final class DayTrace {
     }
 
     private Contents contentsOf(PlannedBatch batch) {
-        Contents all = new Contents(batch.beans(), handSeconds(batch), added(batch));
+        Contents all = new Contents(beans(batch), handSeconds(batch), heat(batch), added(batch));
         for (PlannedBatch parent : plan.batches())
             for (int i = 0; i < parent.feeds().size(); i++)
                 if (parent.feeds().get(i).batch().equals(batch.id()))
                     all = all.plus(sharesOf(parent).get(parent.packs().size() + i));
         return all;
+    }
+
+    private Map<String, Mass> beans(PlannedBatch batch) {
+        return shop.recipe(batch.recipe())
+                .soakGroup()
+                .map(group -> Map.of(group, batch.beans()))
+                .orElse(Map.of());
+    }
+
+    private long heat(PlannedBatch batch) {
+        Recipe recipe = shop.recipe(batch.recipe());
+        if (recipe.soakGroup().isPresent())
+            return Heat.boiling(
+                    recipe,
+                    batch.beans(),
+                    shop.climate().tap(plan.heading().productionDate().getMonth()));
+        Mass input = Mass.sum(plan.batches().stream()
+                .flatMap(parent -> parent.feeds().stream())
+                .filter(feed -> feed.batch().equals(batch.id()))
+                .map(Feed::mass)
+                .toList());
+        return Heat.frying(shop, recipe, input, batch.expected());
     }
 
     private Map<String, Mass> added(PlannedBatch batch) {

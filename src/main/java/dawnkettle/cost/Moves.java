@@ -39,7 +39,11 @@ public record Moves(Map<Cause, Money> parts) {
         BEAN_USE,
         WAGE,
         WORK_USE,
-        OTHER
+        MATERIALS,
+        HEAT,
+        VANS,
+        RENT,
+        OKARA
     }
 
     public Money whole() {
@@ -119,7 +123,18 @@ public record Moves(Map<Cause, Money> parts) {
             PRICED.forEach(priced -> use(exact, priced));
             for (CostPart part : CostPart.values())
                 if (part != CostPart.BEANS && part != CostPart.LABOUR)
-                    exact.merge(Cause.OTHER, change(part, fresh), BigDecimal::add);
+                    exact.merge(causeOf(part), change(part, fresh), BigDecimal::add);
+        }
+
+        private static Cause causeOf(CostPart part) {
+            return switch (part) {
+                case ADDITIONS, PACKAGING -> Cause.MATERIALS;
+                case ENERGY, WATER -> Cause.HEAT;
+                case DELIVERY -> Cause.VANS;
+                case OVERHEAD -> Cause.RENT;
+                case OKARA -> Cause.OKARA;
+                case BEANS, LABOUR -> throw new IllegalArgumentException(part + " has two causes");
+            };
         }
 
         private void use(Map<Cause, BigDecimal> exact, Priced priced) {

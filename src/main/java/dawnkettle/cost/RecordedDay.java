@@ -2,11 +2,11 @@ package dawnkettle.cost;
 
 import dawnkettle.book.MakingDates;
 import dawnkettle.cost.MadeDay.Made;
-import dawnkettle.cost.MadeDay.Used;
 import dawnkettle.measure.Mass;
 import dawnkettle.plan.MassBalance;
 import dawnkettle.shop.Coagulant;
 import dawnkettle.shop.Ingredient;
+import dawnkettle.shop.Material;
 import dawnkettle.shop.Recipe;
 import dawnkettle.shop.Shop;
 import dawnkettle.shop.Step;
@@ -37,14 +37,21 @@ public final class RecordedDay {
 
     private final LocalDate date;
     private final Shop shop;
+    private final Map<String, String> materials;
     private final Map<String, Yielded> yields = new TreeMap<>();
     private final Map<String, Packed> packs = new TreeMap<>();
     private final Map<String, Soaked> tubs = new TreeMap<>();
     private final Map<String, Contents> contents = new HashMap<>();
 
     public RecordedDay(LocalDate date, Shop shop) {
+        this(date, shop, Map.of());
+    }
+
+    /** @param materials of which material each lot of beans is */
+    public RecordedDay(LocalDate date, Shop shop, Map<String, String> materials) {
         this.date = date;
         this.shop = shop;
+        this.materials = Map.copyOf(materials);
     }
 
     public void add(Yielded batch) {
@@ -68,48 +75,53 @@ public final class RecordedDay {
 
     /** @param lots what each lot of beans cost, as far as it is known; the standard price stands in for the others */
     public MadeDay made(Map<String, UnitPrice> lots) {
-        Map<String, Mass> soaked = new TreeMap<>();
-        tubs.values().forEach(tub -> soaked.merge(tub.beanLot(), tub.beans(), Mass::plus));
-        return new MadeDay(date, rows(), new BeanPrices(shop, lots).of(soaked), water(), vans());
+        BeanPrices prices = new BeanPrices(shop, lots);
+        tubs.values().forEach(tub -> prices.add(groupOf(tub), tub.beanLot(), tub.beans()));
+        return new MadeDay(date, rows(prices), prices.all(), water(), vans());
     }
 
-    private List<Made> rows() {
+    /** The soak group of a tub's beans: of the material that its lot is of, else the shop's first. */
+    private String groupOf(Soaked tub) {
+        return shop.findMaterial(materials.getOrDefault(tub.beanLot(), ""))
+                .or(() -> shop.materials().stream()
+                        .filter(material -> material.kind() == Material.Kind.BEANS)
+                        .findFirst())
+                .map(Material::soakGroup)
+                .orElse("");
+    }
+
+    private List<Made> rows(BeanPrices prices) {
         Map<String, Integer> counts = new TreeMap<>();
         packs.values().forEach(filled -> counts.merge(filled.product(), filled.packs(), Integer::sum));
         counts.values().removeIf(count -> count == 0);
         Contents lost = shop.recipes().stream()
                 .filter(recipe -> outputs(recipe, counts).isEmpty())
                 .map(this::contentsOf)
-                .reduce(new Contents(leftOver(), 0, Map.of()), Contents::plus);
+                .reduce(Contents.ofBeans(leftOver()), Contents::plus);
         List<Mass> masses =
                 counts.keySet().stream().map(product -> net(product, counts)).toList();
         List<Contents> losses = masses.isEmpty() ? List.of() : lost.over(masses);
         List<Made> rows = new ArrayList<>();
         for (String product : counts.keySet()) {
             Contents all = share(product, counts).plus(losses.get(rows.size()));
-            rows.add(new Made(
-                    product, counts.get(product), masses.get(rows.size()), all.beans(), all.handSeconds(), used(all)));
+            rows.add(DayTrace.row(shop, product, counts.get(product), all, prices));
         }
         return rows;
     }
 
     /** Soaked beans that no batch took are paid for all the same, and borne by what is made. */
-    private Mass leftOver() {
-        Mass soaked = Mass.sum(tubs.values().stream().map(Soaked::beans).toList());
-        return soaked.minusOrZero(Mass.sum(yields.values().stream()
-                .filter(batch -> shop.recipe(batch.recipe()).madeFrom().isEmpty())
-                .map(Yielded::input)
-                .toList()));
+    private Map<String, Mass> leftOver() {
+        Map<String, Mass> left = new TreeMap<>();
+        for (Soaked tub : tubs.values()) left.merge(groupOf(tub), tub.beans(), Mass::plus);
+        for (Yielded batch : yields.values())
+            shop.recipe(batch.recipe())
+                    .soakGroup()
+                    .ifPresent(group -> left.computeIfPresent(group, (any, mass) -> mass.minusOrZero(batch.input())));
+        return left;
     }
 
     private Mass net(String product, Map<String, Integer> counts) {
         return shop.product(product).net().times(counts.get(product));
-    }
-
-    private List<Used> used(Contents all) {
-        return all.used().entrySet().stream()
-                .map(used -> new Used(used.getKey(), DayTrace.units(shop.material(used.getKey()), used.getValue())))
-                .toList();
     }
 
     /** What a product carries of its recipe. */
@@ -138,7 +150,7 @@ public final class RecordedDay {
     private Contents contentsOf(Recipe recipe) {
         Contents known = contents.get(recipe.code());
         if (known != null) return known;
-        Contents all = new Contents(Mass.ZERO, 0, Map.of());
+        Contents all = Contents.NOTHING;
         for (Yielded batch : yields.values())
             if (batch.recipe().equals(recipe.code())) all = all.plus(ofBatch(recipe, batch));
         if (recipe.madeFrom().isPresent()
@@ -167,11 +179,20 @@ public final class RecordedDay {
                     ingredient.material(),
                     batch.product().times(ingredient.perProduct(), RoundingMode.HALF_UP),
                     Mass::plus);
-        return new Contents(beans, halfSeconds / HALVES, used);
+        return new Contents(
+                recipe.soakGroup().map(group -> Map.of(group, beans)).orElse(Map.of()),
+                halfSeconds / HALVES,
+                heat(recipe, batch),
+                used);
+    }
+
+    private long heat(Recipe recipe, Yielded batch) {
+        if (recipe.madeFrom().isPresent()) return Heat.frying(shop, recipe, batch.input(), batch.product());
+        return Heat.boiling(recipe, batch.input(), shop.climate().tap(date.getMonth()));
     }
 
     private static Mass dose(Recipe recipe, Coagulant coagulant, Mass beans) {
-        return MassBalance.milk(beans, grinding(recipe, beans)).times(coagulant.perMilk(), RoundingMode.HALF_UP);
+        return coagulant.dose(MassBalance.milk(beans, grinding(recipe, beans)));
     }
 
     private static Mass grinding(Recipe recipe, Mass beans) {

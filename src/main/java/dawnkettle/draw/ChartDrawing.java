@@ -1,6 +1,7 @@
 package dawnkettle.draw;
 
-import dawnkettle.mail.Chart;
+import dawnkettle.cost.Chart;
+import dawnkettle.cost.ChartScale;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -39,10 +40,7 @@ final class ChartDrawing {
         this.chart = chart;
         this.letters = letters;
         this.top = 20 + ROW * (chart.lines().size() + 1);
-        this.scale = ChartScale.upTo(chart.lines().stream()
-                .flatMap(line -> line.values().stream())
-                .max(BigDecimal::compareTo)
-                .orElseThrow());
+        this.scale = ChartScale.of(chart.least(), chart.most());
     }
 
     BufferedImage drawn() {

@@ -1,8 +1,10 @@
 package dawnkettle.draw;
 
+import dawnkettle.cost.Bars;
+import dawnkettle.cost.Chart;
 import dawnkettle.mail.Bytes;
-import dawnkettle.mail.Chart;
 import dawnkettle.mail.Charts;
+import dawnkettle.mail.DayStrip;
 import dawnkettle.mail.Mail;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
@@ -18,6 +20,16 @@ public final class ChartPictures implements Charts {
     @Override
     public Mail.Picture draw(Chart chart) {
         return new Mail.Picture(chart.name(), png(new ChartDrawing(chart, letters).drawn()), chart.alternative());
+    }
+
+    @Override
+    public Mail.Picture draw(DayStrip strip) {
+        return new Mail.Picture(strip.name(), png(new StripDrawing(strip, letters).drawn()), strip.alternative());
+    }
+
+    @Override
+    public Mail.Picture draw(Bars bars) {
+        return new Mail.Picture(bars.name(), png(new BarsDrawing(bars, letters).drawn()), bars.alternative());
     }
 
     private static Bytes png(BufferedImage picture) {

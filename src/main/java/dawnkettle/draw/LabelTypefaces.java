@@ -2,10 +2,6 @@ package dawnkettle.draw;
 
 import dawnkettle.label.Dots;
 import java.awt.geom.AffineTransform;
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,26 +28,20 @@ public final class LabelTypefaces {
     private final List<OutlineFace> regular = new ArrayList<>();
     private final List<OutlineFace> bold = new ArrayList<>();
 
-    /** @param more TrueType files that stand in where ours lack a character, in this order */
-    public LabelTypefaces(List<Path> more) throws IOException {
+    /** @param more stand in, in this order, where ours lack a character */
+    public LabelTypefaces(List<TypefaceFile> more) {
         regular.add(OutlineFace.ours("NotoSans-Regular.ttf"));
         bold.add(OutlineFace.ours("NotoSans-Bold.ttf"));
-        for (Path file : more) {
-            try (InputStream in = Files.newInputStream(file)) {
-                OutlineFace face = OutlineFace.read(file.getFileName().toString(), in);
-                regular.add(face);
-                bold.add(face);
-            }
+        for (TypefaceFile file : more) {
+            OutlineFace face = new OutlineFace(file);
+            regular.add(face);
+            bold.add(face);
         }
     }
 
     /** Only the typefaces that come with the program. */
     public static LabelTypefaces ours() {
-        try {
-            return new LabelTypefaces(List.of());
-        } catch (IOException e) {
-            throw new IllegalStateException("our own typefaces do not open", e);
-        }
+        return new LabelTypefaces(List.of());
     }
 
     /** Why {@code text} cannot be set; empty where it can. */

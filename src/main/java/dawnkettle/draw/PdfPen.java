@@ -4,13 +4,19 @@ import dawnkettle.sheet.Lettering;
 import dawnkettle.sheet.Mark;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.HashMap;
+import java.util.Map;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 
 /** Puts the marks of one page onto it. */
 final class PdfPen implements Mark.Pen, AutoCloseable {
+    /** Thickness of the outline that stands in for bold, in body sizes (common practice, no source). */
+    private static final double OUTLINE = 0.03;
+
     private final PDPageContentStream content;
     private final Fonts fonts;
     private final float height;
@@ -25,22 +31,33 @@ final class PdfPen implements Mark.Pen, AutoCloseable {
     public void text(Mark.Text text) {
         attempt(() -> {
             Lettering lettering = text.lettering();
-            String shown = fonts.typeface.face(lettering).shown(text.string());
-            double width = fonts.typeface.widthMm(shown, lettering);
             content.beginText();
             content.setNonStrokingColor(lettering.ink() == Lettering.Ink.WHITE ? 1f : 0f);
-            content.setFont(fonts.of(lettering), (float) lettering.points());
-            content.newLineAtOffset(PdfSheets.points(left(text, width)), y(text.baseline()));
-            content.showText(shown);
+            content.newLineAtOffset(PdfSheets.points(left(text)), y(text.baseline()));
+            for (TypefaceWeight.Run run : fonts.typeface.weight(lettering).runs(text.string())) show(run, lettering);
             content.endText();
         });
     }
 
-    private static double left(Mark.Text text, double width) {
+    /** Typefaces that stand in have one weight; where bold is wanted they are drawn with an outline. */
+    private void show(TypefaceWeight.Run run, Lettering lettering) throws IOException {
+        boolean outlined = lettering.weight() == Lettering.Weight.BOLD
+                && run.file() != fonts.typeface.weight(lettering).ours();
+        content.setFont(fonts.of(run.file()), (float) lettering.points());
+        if (outlined) {
+            content.setStrokingColor(lettering.ink() == Lettering.Ink.WHITE ? 1f : 0f);
+            content.setLineWidth((float) (lettering.points() * OUTLINE));
+            content.setRenderingMode(RenderingMode.FILL_STROKE);
+        }
+        content.showText(run.text());
+        if (outlined) content.setRenderingMode(RenderingMode.FILL);
+    }
+
+    private double left(Mark.Text text) {
         return switch (text.lettering().align()) {
             case LEFT -> text.x();
-            case CENTRE -> text.x() - width / 2;
-            case RIGHT -> text.x() - width;
+            case CENTRE -> text.x() - fonts.typeface.widthMm(text.string(), text.lettering()) / 2;
+            case RIGHT -> text.x() - fonts.typeface.widthMm(text.string(), text.lettering());
         };
     }
 
@@ -95,27 +112,24 @@ final class PdfPen implements Mark.Pen, AutoCloseable {
         }
     }
 
-    /** The typeface's weights as fonts of one document, embedded as far as they are used. */
+    /** The typefaces as fonts of one document, embedded as far as they are used. */
     static final class Fonts {
         private final PdfTypeface typeface;
         private final PDDocument document;
-        private PDType0Font regular;
-        private PDType0Font bold;
+        private final Map<TypefaceFile, PDType0Font> fonts = new HashMap<>();
 
         Fonts(PDDocument document, PdfTypeface typeface) {
             this.document = document;
             this.typeface = typeface;
         }
 
-        PDType0Font of(Lettering lettering) throws IOException {
-            if (lettering.weight() == Lettering.Weight.BOLD) {
-                if (bold == null)
-                    bold = PDType0Font.load(document, typeface.bold().font(), true);
-                return bold;
+        PDType0Font of(TypefaceFile file) throws IOException {
+            PDType0Font font = fonts.get(file);
+            if (font == null) {
+                font = PDType0Font.load(document, file.font(), true);
+                fonts.put(file, font);
             }
-            if (regular == null)
-                regular = PDType0Font.load(document, typeface.regular().font(), true);
-            return regular;
+            return font;
         }
     }
 }

@@ -12,6 +12,7 @@ import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.Locale;
 import java.util.TimeZone;
+import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -36,8 +37,10 @@ public final class PdfSheets implements SheetDrawing {
         try (PDDocument document = new PDDocument();
                 ByteArrayOutputStream bytes = new ByteArrayOutputStream()) {
             describe(document, sheet.imprint());
+            PdfArchive.declare(document, sheet.imprint());
             pages(document, sheet);
-            document.save(bytes);
+            // No object streams: PDF/A-1 knows none.
+            document.save(bytes, CompressParameters.NO_COMPRESSION);
             return bytes.toByteArray();
         } catch (IOException e) {
             throw new UncheckedIOException("sheet " + sheet.name() + " cannot be drawn", e);
@@ -50,7 +53,7 @@ public final class PdfSheets implements SheetDrawing {
         madeAt.setTimeInMillis(imprint.madeAt().toEpochMilli());
         PDDocumentInformation about = new PDDocumentInformation();
         about.setTitle(imprint.title());
-        about.setProducer("Dawnkettle");
+        about.setProducer(PdfArchive.PRODUCER);
         about.setCreationDate(madeAt);
         document.setDocumentInformation(about);
         document.setDocumentId(imprint.madeAt().toEpochMilli());

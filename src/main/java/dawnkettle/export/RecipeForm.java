@@ -79,7 +79,8 @@ final class RecipeForm {
                 new Kettle(
                         fields.grams(prefix + "LeastGrams"),
                         fields.grams(prefix + "MostGrams"),
-                        fields.grams(prefix + "StepGrams")),
+                        fields.grams(prefix + "StepGrams"),
+                        known.kettle().directSteam()),
                 known.water(),
                 known.coagulant(),
                 new Yield(

@@ -3,13 +3,14 @@ package dawnkettle.export;
 import dawnkettle.measure.Celsius;
 import dawnkettle.plan.PlannedSoak;
 import java.time.ZoneId;
+import java.util.Optional;
 
 /** One tub of soaking beans as a row of the open form. */
 final class SoakForm {
     private SoakForm() {}
 
     static Row write(PlannedSoak soak, ZoneId zone) {
-        return new Row()
+        Row row = new Row()
                 .text("tub", soak.tub())
                 .grams("beansGrams", soak.beans())
                 .texts("beanLots", soak.beanLots())
@@ -24,6 +25,11 @@ final class SoakForm {
                 .texts("batches", soak.batches())
                 .text("soakGroup", soak.soakGroup())
                 .grams("leftOverGrams", soak.leftOver());
+        soak.certainty()
+                .ifPresent(sure -> row.instant("readySoonestAt", sure.soonest(), zone)
+                        .instant("readyLatestAt", sure.latest(), zone)
+                        .whole("soakObservations", sure.observations()));
+        return row;
     }
 
     static PlannedSoak read(Fields fields) {
@@ -41,6 +47,13 @@ final class SoakForm {
                 fields.instant("latestGrindAt"),
                 fields.count("equivalentMinutes"),
                 fields.grams("leftOverGrams"),
-                fields.texts("batches"));
+                fields.texts("batches"),
+                certainty(fields));
+    }
+
+    private static Optional<PlannedSoak.Certainty> certainty(Fields fields) {
+        if (fields.isNothing("readySoonestAt")) return Optional.empty();
+        return Optional.of(new PlannedSoak.Certainty(
+                fields.instant("readySoonestAt"), fields.instant("readyLatestAt"), fields.count("soakObservations")));
     }
 }

@@ -22,9 +22,17 @@ public final class Bounds {
     }
 
     static Bound of(Floor floor) {
-        var bounds = new Bounds(floor);
-        Endings.Ending ending = bounds.endings.of(job -> true);
-        return new Bound(bounds.weightedLateness(), ending.minute(), ending.binding());
+        return new Bounds(floor).bound(false);
+    }
+
+    /** As {@link #of}, but the finish for runs in which nothing is late. */
+    static Bound ofRunsInTime(Floor floor) {
+        return new Bounds(floor).bound(true);
+    }
+
+    private Bound bound(boolean inTime) {
+        Endings.Ending ending = inTime ? endings.inTime(job -> true) : endings.of(job -> true);
+        return new Bound(weightedLateness(), ending.minute(), ending.binding());
     }
 
     /** The greater of what each due alone proves, summed, and what one due proves with all that leave before it. */

@@ -15,10 +15,12 @@ final class Endings {
     private final Heads heads;
     private final List<Room> rooms = new ArrayList<>();
     private final List<int[]> stationsOfRoom = new ArrayList<>();
+    private LastMinutes lastMinutes;
 
     Endings(Floor floor) {
         this.floor = floor;
         jobs = floor.jobs;
+        lastMinutes = LastMinutes.notAsked(floor);
         heads = new Heads(floor.day);
         var stages = new LinkedHashSet<String>();
         floor.day.stations().forEach(station -> stages.add(station.stage()));
@@ -49,6 +51,15 @@ final class Endings {
         Tails tails = tails(awaited);
         Ending ending = alone(tails);
         for (int room = 0; room < rooms.size(); room++) ending = ending.orLater(in(room, tails));
+        return ending;
+    }
+
+    /** As {@link #of}, for runs that keep every due. */
+    Ending inTime(IntPredicate awaited) {
+        LastMinutes notAsked = lastMinutes;
+        lastMinutes = LastMinutes.toKeepDues(floor);
+        Ending ending = of(awaited);
+        lastMinutes = notAsked;
         return ending;
     }
 
@@ -118,7 +129,8 @@ final class Endings {
                             floor.minutes[operation],
                             units,
                             tails.ofOperation(job, operation),
-                            floor.family[operation]));
+                            floor.family[operation],
+                            new Workload.Last(lastMinutes.due(operation), lastMinutes.minute(operation))));
             }
         }
         return workload;

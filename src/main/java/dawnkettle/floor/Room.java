@@ -1,6 +1,7 @@
 package dawnkettle.floor;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 
 /** What a stage or the crew has to give over the day, after what is fixed, with how many units at most at once. */
@@ -98,6 +99,15 @@ final class Room {
 
     boolean changesOver() {
         return setup != null && setup.length < Integer.SIZE;
+    }
+
+    int families() {
+        return setup.length;
+    }
+
+    /** Minutes from the first start on the only place to the end of the last job, families in the best order. */
+    int shortestOrder(List<List<FamilyOrder.Part>> families) {
+        return new FamilyOrder(setup, families).shortest();
     }
 
     /** Minutes of changeover at least, for the families of a bit set on the only place. */

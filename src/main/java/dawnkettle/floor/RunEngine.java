@@ -1,15 +1,14 @@
 package dawnkettle.floor;
 
-/** Plans the run of a day: the best of a few simple rules, then a search for as long as the budget lasts. */
-public final class RunEngine {
-    private final Sequence sequence;
-    private int[] best = {};
-    private long grave = Long.MAX_VALUE;
-    private long mild = Long.MAX_VALUE;
+import java.util.List;
+import java.util.stream.IntStream;
 
-    private RunEngine(Floor floor, Pieces pieces) {
-        sequence = new Sequence(floor, pieces);
-    }
+/** Plans the run of a day: the best of a few simple rules, then searches side by side for as long as the budget lasts. */
+public final class RunEngine {
+    /** Searches side by side, each with a seed and a share of the budget of its own, as many on any machine. */
+    private static final int SEARCHES = 2;
+
+    private RunEngine() {}
 
     /**
      * A run that breaks no rule; jobs for which there is no room are named in it. With no decodes in the budget it is the best
@@ -19,32 +18,33 @@ public final class RunEngine {
      */
     public static Run run(FloorDay day, Budget budget) {
         var whole = new Floor(day);
-        var orders = new Rules(whole).orders();
-        var pieces = new Pieces(day);
-        var floor = new Floor(pieces.asDay());
-        var engine = new RunEngine(floor, pieces);
-        var allowance = new Allowance(budget);
-        for (int[] order : orders) engine.offer(pieces.inOrderOf(order));
-        Score first = Tally.score(engine.grave, engine.mild);
-        engine.offer(new Search(floor, pieces, allowance, budget.seed()).improve(engine.best));
-        engine.sequence.layWhole(engine.best);
-        var written = new WrittenRun(floor, pieces, engine.sequence);
+        var laid = new Laid(day);
+        List<Allowance> shares = Allowance.shares(budget, SEARCHES);
+        Draft first = new Rules(whole)
+                .orders().stream()
+                        .map(order -> laid.lay(laid.pieces.inOrderOf(order)))
+                        .reduce(Draft.NONE, Draft::orBetter);
+        Draft best = improved(day, first, shares, budget.seed());
+        laid.lay(best.order());
+        WrittenRun written = laid.written();
         return new Run(
                 written.placements(),
                 written.unplaced(),
-                Tally.score(engine.grave, engine.mild),
-                first,
-                Bounds.of(whole),
-                allowance.spent(),
-                allowance.stoppedEarly());
+                best.score(),
+                first.score(),
+                budget.decodes() > 0 && best.isInTime() ? Bounds.ofRunsInTime(whole) : Bounds.of(whole),
+                shares.stream().mapToLong(Allowance::spent).sum(),
+                shares.stream().anyMatch(Allowance::stoppedEarly));
     }
 
-    /** Keeps the order where it is better than what was offered before. */
-    private void offer(int[] order) {
-        sequence.layWhole(order);
-        if (sequence.grave > grave || (sequence.grave == grave && sequence.mild >= mild)) return;
-        grave = sequence.grave;
-        mild = sequence.mild;
-        best = order;
+    /** The best that the searches find; of two alike the first search's. */
+    private static Draft improved(FloorDay day, Draft first, List<Allowance> shares, long seed) {
+        if (first.order().length == 0) return first;
+        return IntStream.range(0, shares.size())
+                .parallel()
+                .mapToObj(number -> new BothWays(day, shares.get(number), seed * SEARCHES + number).improve(first))
+                .toList()
+                .stream()
+                .reduce(first, Draft::orBetter);
     }
 }

@@ -11,7 +11,9 @@ final class Search {
     /** Taken out at once: the value that Ruiz and Stützle found best. */
     private static final int TAKEN_OUT = 4;
     /** How much worse an order may be, in minutes of finish, to be followed one time in e. */
-    private static final double TEMPERATURE = 1.0;
+    private static final double TEMPERATURE = 2.0;
+    /** The same while vans are late: a weighted minute late costs as much as five of finish. */
+    private static final double LATE_TEMPERATURE = 20.0;
     /** One round in so many moves single pieces, the others whole jobs; measured on drawn days, 3 did best. */
     private static final int PIECE_ROUND = 3;
 
@@ -33,38 +35,38 @@ final class Search {
     private int[] trial;
     private int centre;
 
-    Search(Floor floor, Pieces pieces, Allowance allowance, long seed) {
+    Search(Floor floor, Pieces pieces, Allowance allowance, SplittableRandom random) {
         this.pieces = pieces;
         lineage = floor.lineage;
-        random = new SplittableRandom(seed);
+        this.random = random;
         insertion = new Insertion(floor, pieces, allowance, random);
     }
 
     /** The best order found, no worse than the given one unless some job stands only in part. */
-    int[] improve(int[] start) {
-        int[] best = start.clone();
-        int[] current = start.clone();
-        if (start.length < 2) return best;
+    Draft improve(int[] start) {
+        return improve(start, false);
+    }
+
+    /** As {@link #improve}, but done as soon as nothing is late any more. */
+    Draft untilInTime(int[] start) {
+        return improve(start, true);
+    }
+
+    private Draft improve(int[] start, boolean untilInTime) {
         insertion.measure(start);
-        long bestGrave = insertion.grave;
-        long bestMild = insertion.mild;
-        double currentCost = Tally.cost(bestGrave, bestMild);
-        while (rebuild(current)) {
-            double cost = Tally.cost(insertion.grave, insertion.mild);
-            if (!isAccepted(cost - currentCost)) continue;
-            current = trial;
-            currentCost = cost;
-            if (insertion.grave > bestGrave) continue;
-            if (insertion.grave == bestGrave && insertion.mild >= bestMild) continue;
-            bestGrave = insertion.grave;
-            bestMild = insertion.mild;
-            best = current.clone();
+        Draft current = new Draft(start.clone(), insertion.grave, insertion.mild);
+        Draft best = current;
+        while (start.length > 1 && !(untilInTime && best.isInTime()) && rebuild(current.order())) {
+            var next = new Draft(trial, insertion.grave, insertion.mild);
+            if (!isAccepted(next.cost() - current.cost(), current.isLate())) continue;
+            current = next;
+            best = best.orBetter(current);
         }
         return best;
     }
 
-    private boolean isAccepted(double worse) {
-        return worse <= 0 || random.nextDouble() < StrictMath.exp(-worse / TEMPERATURE);
+    private boolean isAccepted(double worse, boolean late) {
+        return worse <= 0 || random.nextDouble() < StrictMath.exp(-worse / (late ? LATE_TEMPERATURE : TEMPERATURE));
     }
 
     /** Takes some jobs or pieces out of a copy of the order and puts them back; false where the allowance ended first. */

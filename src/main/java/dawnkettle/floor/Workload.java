@@ -3,6 +3,8 @@ package dawnkettle.floor;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * The operations that want one room, and how early the last job behind them can end: the subset bound of Carlier (1987) for
@@ -12,8 +14,18 @@ final class Workload {
     /** Of the earliest starts as thresholds so many are tried; each alone is a valid bound. */
     private static final int THRESHOLDS = 96;
 
-    /** What an operation wants: from when, how long, how many units, and how long the job goes on behind it. */
-    record Want(int head, int minutes, long units, int tail, int family) {}
+    /** The same for the orders of families. */
+    private static final int ORDERS = 12;
+
+    /**
+     * What an operation wants: from when, how long, how many units, and how long the job goes on behind it.
+     *
+     * @param last until when it must be done, where a due is to be kept
+     */
+    record Want(int head, int minutes, long units, int tail, int family, Last last) {}
+
+    /** A last minute, and the due that asks it. */
+    record Last(int due, int minute) {}
 
     private final Room room;
     private final List<Want> wants = new ArrayList<>();
@@ -32,7 +44,41 @@ final class Workload {
         int step = Math.max(1, heads.length / THRESHOLDS);
         int end = 0;
         for (int at = 0; at < heads.length; at += step) end = Math.max(end, endAtLeast(heads[at]));
+        if (room.changesOver()) {
+            int leap = Math.max(1, heads.length / ORDERS);
+            for (int at = 0; at < heads.length; at += leap) end = Math.max(end, endInBestOrder(heads[at]));
+        }
         return end;
+    }
+
+    /** The changeover bound of those that start no earlier than the threshold, where all of them can keep their last minute. */
+    private int endInBestOrder(int threshold) {
+        var families = new ArrayList<List<FamilyOrder.Part>>();
+        for (int family = 0; family < room.families(); family++) {
+            int number = family;
+            families.add(parts(
+                    wants.stream()
+                            .filter(want -> want.family() == number && want.head() >= threshold)
+                            .toList(),
+                    threshold));
+        }
+        return threshold + room.shortestOrder(families);
+    }
+
+    private static List<FamilyOrder.Part> parts(List<Want> family, int threshold) {
+        int tail = family.stream().mapToInt(Want::tail).min().orElse(0);
+        Map<Integer, List<Want>> byDue = family.stream().collect(Collectors.groupingBy(want -> want.last.due));
+        return byDue.values().stream()
+                .map(part -> part(part, tail, threshold))
+                .sorted(Comparator.comparingInt(FamilyOrder.Part::lastMinute))
+                .toList();
+    }
+
+    /** What one due asks for counts as due when the last of it is. */
+    private static FamilyOrder.Part part(List<Want> wants, int tail, int threshold) {
+        int minutes = wants.stream().mapToInt(Want::minutes).sum();
+        int last = wants.stream().mapToInt(want -> want.last.minute).max().orElse(0);
+        return new FamilyOrder.Part(minutes, tail, last - threshold);
     }
 
     /** For all sets of operations that start no earlier than the threshold and have at least some tail. */

@@ -11,11 +11,8 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDateTime;
-import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.format.TextStyle;
@@ -50,7 +47,7 @@ public final class Thermometers {
     /** A logged temperature older than this says nothing of the night (common practice, no source). */
     private static final Duration OLDEST = Duration.ofHours(3);
 
-    private static final long LARGEST_LOG_BYTES = 5_000_000;
+    static final long LARGEST_LOG_BYTES = 5_000_000;
 
     private final ThermometerSettings settings;
     private final Climate climate;
@@ -86,6 +83,13 @@ public final class Thermometers {
         return new RoomReading(climate.room(month), tap, said(norm, failed));
     }
 
+    /** What the log says of the hours behind us, the oldest first, as far as it is believable; empty without a log. */
+    public List<RoomReading.Logged> past(Instant now) {
+        return settings.log().map(log -> new RoomLog(log, zone).before(now)).orElse(List.of()).stream()
+                .filter(one -> isBelievable(one.celsius().tenths() * 100))
+                .toList();
+    }
+
     private static String said(String source, List<String> failed) {
         return failed.isEmpty() ? source : source + ", because " + String.join(" and ", failed);
     }
@@ -112,11 +116,15 @@ public final class Thermometers {
 
     private static Answer believed(int millidegrees, String words) {
         Celsius room = Celsius.of(BigDecimal.valueOf(millidegrees, 3).setScale(1, RoundingMode.HALF_UP));
-        if (millidegrees == POWER_ON_MILLIDEGREES
-                || millidegrees < COLDEST_MILLIDEGREES
-                || millidegrees > WARMEST_MILLIDEGREES)
+        if (!isBelievable(millidegrees))
             return Answer.none("the " + words + " says " + room + ", which is not believable");
         return new Answer(Optional.of(room), words);
+    }
+
+    private static boolean isBelievable(int millidegrees) {
+        return millidegrees != POWER_ON_MILLIDEGREES
+                && millidegrees >= COLDEST_MILLIDEGREES
+                && millidegrees <= WARMEST_MILLIDEGREES;
     }
 
     /** The log's last row that is not later than now: a time with its offset (or local time), degrees Celsius. */
@@ -130,7 +138,7 @@ public final class Thermometers {
                     .rows()) {
                 Optional<Instant> time = row.cells().size() < 2
                         ? Optional.empty()
-                        : time(row.cells().get(0).text());
+                        : RoomLog.time(row.cells().get(0).text(), zone);
                 if (time.isEmpty() || time.get().isAfter(now)) continue;
                 if (at.isPresent() && at.get().isAfter(time.get())) continue;
                 at = time;
@@ -151,17 +159,5 @@ public final class Thermometers {
             return Answer.none("the temperature log's last line cannot be read");
         int millidegrees = new BigDecimal(degrees).movePointRight(3).intValueExact();
         return believed(millidegrees, "log of " + when);
-    }
-
-    private Optional<Instant> time(String word) {
-        try {
-            return Optional.of(OffsetDateTime.parse(word).toInstant());
-        } catch (DateTimeException noOffset) {
-            try {
-                return Optional.of(LocalDateTime.parse(word).atZone(zone).toInstant());
-            } catch (DateTimeException noTime) {
-                return Optional.empty();
-            }
-        }
     }
 }

@@ -57,7 +57,24 @@ public final class Framing {
                     "choose a smaller design, or name a profile with a wider head")));
         });
         ByteRoll bytes = new ByteRoll();
-        for (int left = copies; left > 0; left -= mostCopies()) picture(bytes, fed, Math.min(left, mostCopies()));
+        for (int left = copies; left > 0; left -= mostCopies())
+            if (left == copies || !profile.keeps()) picture(bytes, fed, Math.min(left, mostCopies()));
+            else again(bytes, Math.min(left, mostCopies()));
+        return asking(bytes);
+    }
+
+    /** All bytes for so many more copies of the picture that the printer keeps from the group before. */
+    byte[] again(int copies) {
+        ByteRoll bytes = new ByteRoll();
+        for (int left = copies; left > 0; left -= mostCopies()) again(bytes, Math.min(left, mostCopies()));
+        return asking(bytes);
+    }
+
+    private void again(ByteRoll bytes, int copies) {
+        profile.sending().after().again().write(bytes, Map.of("copies", copies), new byte[0]);
+    }
+
+    private byte[] asking(ByteRoll bytes) {
         profile.asking()
                 .inTurn()
                 .ifPresent(inTurn -> bytes.add(inTurn.question().bytes()));
@@ -78,8 +95,13 @@ public final class Framing {
         int group = mostInGroup(wanted);
         for (LabelCopies copies : run.labels()) {
             Dots fed = copies.fed();
-            for (int left = copies.copies(); left > 0; left -= group) bytes.add(group(fed, Math.min(left, group)));
+            for (int left = copies.copies(); left > 0; left -= group) {
+                boolean isKept = left < copies.copies() && profile.keeps();
+                int count = Math.min(left, group);
+                bytes.add(isKept ? again(count) : group(fed, count));
+            }
         }
+        bytes.add(cut());
         return bytes.toBytes();
     }
 
@@ -87,9 +109,14 @@ public final class Framing {
         return profile.asking().question().bytes();
     }
 
+    /** Cuts or tears after a run; empty where nothing does, or each label's end. */
+    byte[] cut() {
+        return profile.sending().after().cut().bytes();
+    }
+
     /** Drops what the printer still has; empty where the family has no such command. */
     public byte[] clear() {
-        return profile.sending().limits().clear().bytes();
+        return profile.sending().after().clear().bytes();
     }
 
     private void picture(ByteRoll bytes, Dots fed, int copies) {
@@ -101,7 +128,8 @@ public final class Framing {
             case BAND -> bands(bytes, fed, numbers);
             case HEX_RUNS -> hexRuns(bytes, fed, numbers);
         }
-        sending.end().write(bytes, numbers, new byte[0]);
+        sending.after().end().write(bytes, numbers, new byte[0]);
+        if (sending.after().isKeptFirst()) again(bytes, copies);
     }
 
     private Map<String, Integer> numbers(Dots fed, int copies) {

@@ -38,6 +38,7 @@ public final class GroupPrinting implements LabelPrinter {
             talk.begin(run);
             int next = run.first();
             for (LabelCopies copies : run.labels()) next = print(talk, copies, next);
+            talk.cut(framing.cut());
         }
     }
 
@@ -48,7 +49,9 @@ public final class GroupPrinting implements LabelPrinter {
         int next = first;
         for (int left = copies.copies(); left > 0; left -= most) {
             int count = Math.min(left, most);
-            byte[] bytes = framing.group(fed, count);
+            // A printer that was disturbed may have been switched off, and have lost what it kept.
+            boolean isKept = profile.keeps() && left < copies.copies() && talk.isUndisturbed();
+            byte[] bytes = isKept ? framing.again(count) : framing.group(fed, count);
             if (copies.isCounted()) {
                 talk.print(bytes, next, count);
                 next += count;

@@ -41,6 +41,16 @@ final class GroupTalk {
         });
     }
 
+    /** Whether nothing has happened since the last group by which the printer could have lost what it keeps. */
+    boolean isUndisturbed() {
+        return printer.isUndisturbed();
+    }
+
+    /** After the last label of a run, all of them certain. */
+    void cut(byte[] bytes) {
+        if (bytes.length > 0) clean(() -> printer.send(bytes));
+    }
+
     void print(byte[] bytes, int first, int count) {
         ready();
         Confirmed group = numbered(first, count);

@@ -1,6 +1,7 @@
 package dawnkettle.label;
 
 import dawnkettle.plan.PlannedLabel;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -32,19 +33,19 @@ public final class LabelSlips {
                 "Keep this slip with the run sheet");
     }
 
-    /** For a run that broke off: what is certain, what to look at, what was not printed. */
-    public static LabelText brokenOff(LabelRun run, Confirmed doubtful) {
-        String certain = doubtful.first() == 1 ? "none is certain" : "1 to " + (doubtful.first() - 1) + " printed";
-        String after = doubtful.last() == run.last()
-                ? ""
-                : (doubtful.last() + 1) + " to " + run.last() + " not printed before this slip";
+    /**
+     * For a run with labels in doubt.
+     *
+     * @param counted what became of them, in their order, as "1 to 37 printed", "look at 38", "39 to 60 printed"
+     */
+    public static LabelText count(String lot, String product, List<String> counted) {
+        int first = Math.min(counted.size(), 3);
         return slip(
                 "COUNT these labels",
-                run.lot(),
-                run.product(),
-                certain + ", look at " + doubtful,
-                after,
-                "Keep this slip with the run sheet");
+                lot,
+                product,
+                String.join(", ", counted.subList(0, first)),
+                String.join(", ", counted.subList(first, counted.size())));
     }
 
     private static String counted(int labels) {

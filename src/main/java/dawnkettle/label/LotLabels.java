@@ -8,7 +8,9 @@ import dawnkettle.trouble.Place;
 import dawnkettle.trouble.Problem;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -47,13 +49,20 @@ public final class LotLabels {
         if (planned.cases() > 0)
             cases.add(copies(
                     LabelCopies.Kind.CASE, design, words.apply(labels.wholeCase(planned, product)), planned.cases()));
-        for (int packs : planned.partCases())
-            cases.add(copies(
-                    LabelCopies.Kind.PART_CASE,
-                    designs.partCase(design),
-                    words.apply(labels.partCase(planned, product, packs)),
-                    1));
+        alike(planned.partCases())
+                .forEach((packs, count) -> cases.add(copies(
+                        LabelCopies.Kind.PART_CASE,
+                        designs.partCase(design),
+                        words.apply(labels.partCase(planned, product, packs)),
+                        count)));
         return cases;
+    }
+
+    /** Part cases of the same packs have the same label, so that it crosses the line once; the first met comes first. */
+    private static Map<Integer, Integer> alike(List<Integer> partCases) {
+        Map<Integer, Integer> alike = new LinkedHashMap<>();
+        for (int packs : partCases) alike.merge(packs, 1, Integer::sum);
+        return alike;
     }
 
     /** One slip on the product's stock; empty where there is no slip design for it. */

@@ -1,8 +1,11 @@
 package dawnkettle.label;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /** How dots and questions are put to a family of label printers, as written down in {@code labels/printers}. */
 public record PrinterProfile(String name, Head head, Coding coding, Sending sending, Asking asking) {
@@ -36,23 +39,66 @@ public record PrinterProfile(String name, Head head, Coding coding, Sending send
      * @param start before every picture
      * @param row before and around the dots of a row or a band
      * @param feed passes blank rows by; only where the form is by rows
-     * @param end after every picture; prints it
+     * @param after what follows the dots
      * @param limits how much goes at once, and how dark and fast
      */
-    public record Sending(ByteTemplate start, ByteTemplate row, ByteTemplate feed, ByteTemplate end, Limits limits) {}
+    public record Sending(ByteTemplate start, ByteTemplate row, ByteTemplate feed, After after, Limits limits) {}
+
+    /**
+     * What follows the dots of a picture.
+     *
+     * @param end prints it; or, where {@code again} prints it each time, only keeps it
+     * @param again prints once more what was sent last; empty where the family keeps no picture
+     * @param isKeptFirst whether {@code end} only keeps the picture, so that the first label too comes by {@code again}
+     * @param cut cuts or tears after the last label of a lot; empty where {@code end} does, or nothing
+     * @param clear drops whatever the printer still has
+     */
+    public record After(
+            ByteTemplate end, ByteTemplate again, boolean isKeptFirst, ByteTemplate cut, ByteTemplate clear) {}
 
     /**
      * @param mostFeed most rows fed by one command
      * @param mostCopies most copies of one picture; 1 where the printer cannot repeat
-     * @param clear drops whatever the printer still has
      */
-    public record Limits(int mostFeed, int mostCopies, int darkness, int speed, ByteTemplate clear) {}
+    public record Limits(int mostFeed, int mostCopies, int darkness, int speed) {}
 
     /**
      * @param question asks for status, answered at once
      * @param inTurn asks for a byte that comes only after everything before it has been printed
+     * @param unasked bytes that the printer sends by itself
      */
-    public record Asking(ByteTemplate question, StatusReply reply, Optional<InTurn> inTurn) {}
+    public record Asking(ByteTemplate question, StatusReply reply, Optional<InTurn> inTurn, List<Unasked> unasked) {
+        public Asking {
+            unasked = List.copyOf(unasked);
+        }
+
+        /** Without the bytes that came by themselves. */
+        byte[] asked(byte[] heard) {
+            ByteRoll rest = new ByteRoll();
+            for (byte one : heard) if (unasked.stream().noneMatch(byItself -> byItself.is(one))) rest.add(one);
+            return rest.toBytes();
+        }
+
+        /** What the bytes that came by themselves mean. */
+        Set<Condition> byThemselves(byte[] heard) {
+            Set<Condition> conditions = EnumSet.noneOf(Condition.class);
+            for (byte one : heard)
+                for (Unasked byItself : unasked)
+                    if (byItself.is(one)) byItself.means().ifPresent(conditions::add);
+            return conditions;
+        }
+    }
+
+    /**
+     * A byte that comes without a question, as a busy mark or an end of one.
+     *
+     * @param means empty where it says nothing that matters
+     */
+    public record Unasked(int code, Optional<Condition> means) {
+        boolean is(byte one) {
+            return (one & 0xFF) == code;
+        }
+    }
 
     /** A question answered in its turn: its bytes, and which bits of the one byte that answers are how. */
     public record InTurn(ByteTemplate question, int mask, int is) {
@@ -70,6 +116,11 @@ public record PrinterProfile(String name, Head head, Coding coding, Sending send
         return sending.limits().mostCopies() > 1;
     }
 
+    /** Whether the printer keeps a picture, so that it crosses the line once a lot. */
+    public boolean keeps() {
+        return !sending.after().again().isEmpty();
+    }
+
     /** What a profile lacks that printing cannot do without; empty where it lacks nothing. */
     public List<String> lacking() {
         List<String> lacking = new ArrayList<>();
@@ -79,14 +130,30 @@ public record PrinterProfile(String name, Head head, Coding coding, Sending send
         if (coding.form() == Form.ROWS && !sending.feed().gaps().contains("feed"))
             lacking.add("send.feed \"" + sending.feed().text() + "\" has no {feed}");
         boolean saysCopies = sending.start().gaps().contains("copies")
-                || sending.end().gaps().contains("copies");
+                || sending.after().end().gaps().contains("copies")
+                || sending.after().isKeptFirst();
         if (repeats() && !saysCopies)
             lacking.add("neither send.start nor send.end has {copies}, and mostCopies is \""
                     + sending.limits().mostCopies() + "\"");
+        if (repeats() && keeps() && !sending.after().again().gaps().contains("copies"))
+            lacking.add("send.again \"" + sending.after().again().text() + "\" has no {copies}, and mostCopies is \""
+                    + sending.limits().mostCopies() + "\"");
+        if (sending.after().isKeptFirst() && !keeps())
+            lacking.add("send.endKeeps is true and send.again is \"\", so that nothing would be printed");
         if (asking.inTurn().isEmpty() && !counts())
             lacking.add("ask has neither inTurn nor remaining, so that nothing printed could be known");
         if (asking.question().isEmpty()) lacking.add("ask.question is \"\"");
+        for (Unasked byItself : asking.unasked())
+            if (couldAnswer(byItself))
+                lacking.add(String.format(
+                        Locale.ROOT, "ask.unasked byte 0x%02X could as well be part of an answer", byItself.code()));
         return lacking;
+    }
+
+    private boolean couldAnswer(Unasked byItself) {
+        byte one = (byte) byItself.code();
+        return asking.reply().mayHold(one)
+                || asking.inTurn().filter(turn -> turn.isAnswer(one)).isPresent();
     }
 
     private List<String> neededGaps() {

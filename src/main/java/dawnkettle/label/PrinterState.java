@@ -15,6 +15,13 @@ public record PrinterState(Set<Condition> conditions, OptionalInt remaining) {
         conditions = conditions.isEmpty() ? Set.of() : Set.copyOf(EnumSet.copyOf(conditions));
     }
 
+    PrinterState and(Set<Condition> more) {
+        Set<Condition> all = EnumSet.noneOf(Condition.class);
+        all.addAll(conditions);
+        all.addAll(more);
+        return new PrinterState(all, remaining);
+    }
+
     /** The condition that keeps it from printing, the most telling first. */
     public Optional<Condition> stop() {
         return conditions.stream().filter(Condition::stops).min(java.util.Comparator.naturalOrder());

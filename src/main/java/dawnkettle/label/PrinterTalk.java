@@ -3,6 +3,7 @@ package dawnkettle.label;
 import java.time.Duration;
 import java.util.EnumSet;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.IntConsumer;
@@ -19,6 +20,7 @@ final class PrinterTalk {
     private final GroupPrinting.Pace pace;
     private boolean answeredInTurn;
     private byte[] unread = new byte[0];
+    private boolean undisturbed;
 
     PrinterTalk(PrinterProfile profile, LabelLine.Link link, GroupPrinting.Pace pace) {
         this.profile = profile;
@@ -38,8 +40,14 @@ final class PrinterTalk {
     /** How a wait ended, and the last state that was heard. */
     record Outcome(Ending ending, Optional<PrinterState> last) {}
 
+    /** Whether the printer answered each question since it was last sent something, and said of no stop. */
+    boolean isUndisturbed() {
+        return undisturbed;
+    }
+
     void send(byte[] bytes) {
         answeredInTurn = false;
+        undisturbed = true;
         link.send(bytes);
     }
 
@@ -145,9 +153,21 @@ final class PrinterTalk {
         byte[] late = unread;
         byte[] answer = link.ask(
                 framing.question(),
-                bytes -> reply().read(withoutTurn(joined(late, bytes))).isPresent(),
+                bytes -> reply().read(withoutTurn(joined(late, asking().asked(bytes))))
+                        .isPresent(),
                 pace.poll());
-        byte[] heard = joined(late, answer);
+        Optional<PrinterState> state =
+                read(joined(late, asking().asked(answer))).map(said -> said.and(asking().byThemselves(answer)));
+        undisturbed &= state.filter(said -> said.stop().isEmpty()).isPresent();
+        return state.or(() -> byItself(asking().byThemselves(answer)));
+    }
+
+    /** A printer that only speaks by itself is not silent, though it says no more than that. */
+    private static Optional<PrinterState> byItself(Set<Condition> said) {
+        return said.isEmpty() ? Optional.empty() : Optional.of(new PrinterState(said, OptionalInt.empty()));
+    }
+
+    private Optional<PrinterState> read(byte[] heard) {
         byte[] rest = withoutTurn(heard);
         Optional<PrinterState> state = reply().read(rest);
         // Beside whole answers only: among others, it may be a byte of an answer with a flipped bit.
@@ -157,8 +177,12 @@ final class PrinterTalk {
         return state;
     }
 
+    private PrinterProfile.Asking asking() {
+        return profile.asking();
+    }
+
     private StatusReply reply() {
-        return profile.asking().reply();
+        return asking().reply();
     }
 
     private static byte[] joined(byte[] first, byte[] second) {

@@ -16,6 +16,9 @@ public sealed interface StatusReply permits StatusReply.Bits, StatusReply.Fields
     /** Whether {@code answers} is nothing but whole answers, one or more. */
     boolean isAllAnswers(byte[] answers);
 
+    /** Whether {@code one} may be a byte of an answer. */
+    boolean mayHold(byte one);
+
     /**
      * So many bytes whose bits mean something.
      *
@@ -45,6 +48,16 @@ public sealed interface StatusReply permits StatusReply.Bits, StatusReply.Fields
             for (int from = 0; from < answers.length; from += length)
                 if (!isAnswer(Arrays.copyOfRange(answers, from, from + length))) return false;
             return true;
+        }
+
+        @Override
+        public boolean mayHold(byte one) {
+            for (int at = 0; at < length; at++) {
+                int here = at;
+                if (fixed.stream().filter(flag -> flag.at() == here).allMatch(flag -> (one & flag.mask()) == flag.is()))
+                    return true;
+            }
+            return false;
         }
 
         private boolean isAnswer(byte[] answer) {
@@ -91,6 +104,13 @@ public sealed interface StatusReply permits StatusReply.Bits, StatusReply.Fields
         @Override
         public boolean isAllAnswers(byte[] answers) {
             return read(answers).isPresent();
+        }
+
+        /** Letters, digits, commas and what stands between lines. */
+        @Override
+        public boolean mayHold(byte one) {
+            boolean isText = one >= ' ' && one <= '~' || one == '\r' || one == '\n';
+            return isText || (one & 0xFF) == lines.head() || (one & 0xFF) == lines.tail();
         }
     }
 

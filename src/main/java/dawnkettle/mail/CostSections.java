@@ -86,9 +86,11 @@ final class CostSections {
     }
 
     Section moved() {
-        List<String> sentences =
-                before.map(week -> new CostWords(week, now).sentences()).orElse(List.of());
-        return new Section("What moved the week's cost, " + currency, new Bullets(sentences));
+        return new Section("What moved the week's cost, " + currency, new Bullets(movedSentences()));
+    }
+
+    List<String> movedSentences() {
+        return before.map(week -> new CostWords(week, now).sentences()).orElse(List.of());
     }
 
     Grid history() {
@@ -193,11 +195,13 @@ final class CostSections {
                 new Bullets(Stream.of(
                                 "Beans, heat, water and okara go to a product by the dry beans in it, and so by solids; "
                                         + "work and additions by what it took; vans and rent by its kilograms.",
-                                "Beans at what their lot cost where that is known, else at the standard price; soaked beans left over are in it.",
-                                "Heat: 3.65 MJ a kg of beans (11 kg of slurry from 15 to 100 °C) / 3.6 MJ a kWh / "
+                                "Beans at what their lot cost where that is known, else at the standard price; soaked beans left over are in it. "
+                                        + "Other materials likewise, the oldest lot first.",
+                                "Heat: slurry from the tap's temperature to 100 °C by its heat capacity, and frying by the steam that "
+                                        + "leaves, / 3.6 MJ a kWh / "
                                         + percent() + " % efficiency x "
                                         + Figures.money(shop.costs().energyPerKilowattHour())
-                                        + " " + currency + ". Frying heat is not in it.",
+                                        + " " + currency + ".",
                                 "Work: scheduled minutes at "
                                         + Figures.money(shop.costs().hourlyWage())
                                         + " an hour; breaks and waiting are not in it.",

@@ -1,5 +1,6 @@
 package dawnkettle.mail;
 
+import dawnkettle.cost.CostPart;
 import dawnkettle.cost.Moves;
 import dawnkettle.cost.Moves.Cause;
 import dawnkettle.cost.ProductCost;
@@ -41,6 +42,51 @@ final class CostWords {
         return sentences;
     }
 
+    /** What the week cost beyond what is written down, a sentence a cause; volume and mix are the same in both. */
+    List<String> againstStandard() {
+        Moves moves = Moves.between(before, now);
+        List<String> sentences = new ArrayList<>();
+        Money small = moves.whole().minus(moves.whole());
+        for (Cause cause : Cause.values()) {
+            Money amount = moves.parts().get(cause);
+            if (isSmall(amount)) small = small.plus(amount);
+            else sentences.add(amount(amount) + ": " + standard(cause));
+        }
+        if (small.minor() != 0) sentences.add(amount(small) + ": smaller differences together.");
+        sentences.add(
+                amount(moves.whole()) + " in all: " + Figures.money(now.all().total()) + " " + currency + ", and "
+                        + Figures.money(before.all().total()) + " by recipes, standard prices and full kettles.");
+        return sentences;
+    }
+
+    private String standard(Cause cause) {
+        ProductCost then = before.all();
+        ProductCost today = now.all();
+        return switch (cause) {
+            case VOLUME, MIX -> "products that the shop no longer has.";
+            case BEAN_PRICE -> "beans cost " + today.beanPrice() + " a kg, standard is " + then.beanPrice() + ".";
+            case BEAN_USE ->
+                kilograms(today.beans()) + " kg of beans were used, the recipes take " + kilograms(then.beans()) + ".";
+            case WAGE -> "an hour of work cost another sum than the standard.";
+            case WORK_USE ->
+                "the work took " + minutes(today) + " minutes for 100 kg, with full kettles " + minutes(then) + ".";
+            case MATERIALS ->
+                "coagulant, oil, flavour and packaging: "
+                        + each(today, CostPart.ADDITIONS, CostPart.PACKAGING) + " a kg made, standard is "
+                        + each(then, CostPart.ADDITIONS, CostPart.PACKAGING) + ".";
+            case HEAT ->
+                "heat and water: " + each(today, CostPart.ENERGY, CostPart.WATER) + " a kg made, standard is "
+                        + each(then, CostPart.ENERGY, CostPart.WATER) + ".";
+            case VANS -> "a round cost another sum than the standard.";
+            case RENT -> "rent and overhead of a day were another sum than the standard.";
+            case OKARA -> "okara brought another sum than the standard.";
+        };
+    }
+
+    private static String kilograms(dawnkettle.measure.Mass mass) {
+        return mass.inKilograms(0, RoundingMode.HALF_UP).toPlainString();
+    }
+
     private boolean isSmall(Money amount) {
         return Math.abs(amount.minor()) * SMALL < now.all().total().minor();
     }
@@ -58,8 +104,27 @@ final class CostWords {
             case WORK_USE ->
                 "the work took " + minutes(today) + " minutes for 100 kg, after " + minutes(then)
                         + ", counted product by product.";
-            case OTHER -> "everything else: vans, rent, heat, additions, packaging, okara.";
+            case MATERIALS ->
+                "coagulant, oil, flavour and packaging came to "
+                        + each(today, CostPart.ADDITIONS, CostPart.PACKAGING) + " a kg made, after "
+                        + each(then, CostPart.ADDITIONS, CostPart.PACKAGING) + ".";
+            case HEAT ->
+                "heat and water came to " + each(today, CostPart.ENERGY, CostPart.WATER) + " a kg made, after "
+                        + each(then, CostPart.ENERGY, CostPart.WATER) + ".";
+            case VANS ->
+                "vans came to " + each(today, CostPart.DELIVERY) + " a kg made, after " + each(then, CostPart.DELIVERY)
+                        + ": the same rounds over more kilograms cost each less.";
+            case RENT ->
+                "rent and overhead came to " + each(today, CostPart.OVERHEAD) + " a kg made, after "
+                        + each(then, CostPart.OVERHEAD) + ", spread over what was made.";
+            case OKARA -> "okara brought another sum.";
         };
+    }
+
+    private static String each(ProductCost cost, CostPart... parts) {
+        Money sum = Money.zero(cost.total().currency());
+        for (CostPart part : parts) sum = sum.plus(cost.part(part));
+        return cost.perKilogram(sum).toPlainString();
     }
 
     /** As "+12.40" or "-3.05". */

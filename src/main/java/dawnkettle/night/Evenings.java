@@ -1,5 +1,6 @@
 package dawnkettle.night;
 
+import dawnkettle.book.BookLine;
 import dawnkettle.book.ClosedBook;
 import dawnkettle.floor.Budget;
 import dawnkettle.plan.Allowances;
@@ -47,17 +48,17 @@ final class Evenings {
     private Evening.Outlook outlook(LocalDate productionDate) {
         LocalDate next = office.shop().calendar().next(productionDate);
         List<Allowances.LateDay> late = new PastWeeks(office.ledger(), office.shop()).lateDays();
-        return new Evening.Outlook(
-                office.book().bookFor(next).stream()
-                        .filter(line -> line.packs() > 0)
-                        .toList(),
-                Allowances.of(office.shop(), productionDate, late));
+        List<BookLine> ahead = office.book().bookFor(next).stream()
+                .filter(line -> line.packs() > 0)
+                .toList();
+        return new Evening.Outlook(ahead, Allowances.of(office.shop(), productionDate, late, ahead));
     }
 
     private Evening.Larder larder(LocalDate productionDate) {
         return new Evening.Larder(
                 office.ledger().stock().finished(office.shop(), productionDate),
-                office.ledger().stock().beans(office.shop(), productionDate, office.now()));
+                office.ledger().stock().beans(office.shop(), productionDate, office.now()),
+                new Gate(office).heldLots(office.plan(productionDate)));
     }
 
     private Evening.SoakRoom soakRoom(LocalDate productionDate) {

@@ -3,6 +3,7 @@ package dawnkettle.night;
 import dawnkettle.measure.Mass;
 import dawnkettle.plan.DayPlan;
 import dawnkettle.plan.PlannedBatch;
+import dawnkettle.plan.PlannedSoak;
 import dawnkettle.stock.Fact;
 import dawnkettle.stock.KnownLots;
 import dawnkettle.stock.KnownLots.Bought;
@@ -38,7 +39,50 @@ public final class FindLots {
                 .distinct()
                 .flatMap(this::madeOn)
                 .toList();
-        return new KnownLots(bought(), made);
+        return new KnownLots(bought(), made, past(words, made));
+    }
+
+    private KnownLots.Past past(List<String> words, List<Made> made) {
+        Map<LotCode, Long> losses = new HashMap<>();
+        for (Made one : made)
+            office.ledger().records().lossOf(one.lot()).ifPresent(number -> losses.put(one.lot(), number));
+        return new KnownLots.Past(tubs(), office.ledger().records().holds(), losses, numbered(words));
+    }
+
+    /** The record that a cancelling one names. */
+    private Optional<KnownLots.Numbered> numbered(List<String> words) {
+        if (words.size() < 2
+                || !words.get(0).equalsIgnoreCase("cancel")
+                || !words.get(1).matches("[0-9]{1,9}")) return Optional.empty();
+        long number = Long.parseLong(words.get(1));
+        return office.ledger()
+                .records()
+                .find(number)
+                .map(found -> new KnownLots.Numbered(
+                        number, found, !office.ledger().records().isCancelled(number)));
+    }
+
+    /** Tubs of the days around now, as planned or called for, the last filled first. */
+    private List<KnownLots.FilledTub> tubs() {
+        LocalDate today =
+                LocalDate.ofInstant(office.now(), office.shop().house().zone());
+        LocalDate next = office.shop().calendar().next(today);
+        List<KnownLots.FilledTub> tubs = new ArrayList<>();
+        for (LocalDate day : List.of(
+                office.shop().calendar().previous(today),
+                today,
+                next,
+                office.shop().calendar().next(next)))
+            soaks(day).forEach(soak -> tubs.add(new KnownLots.FilledTub(soak.tub(), day, soak.fillAt())));
+        tubs.sort(java.util.Comparator.comparing(KnownLots.FilledTub::filledAt).reversed());
+        return tubs;
+    }
+
+    private List<PlannedSoak> soaks(LocalDate day) {
+        return office.plan(day)
+                .map(DayPlan::soaks)
+                .or(() -> office.ledger().soaks().find(day).map(call -> call.tubs()))
+                .orElse(List.of());
     }
 
     /** The day a code names; empty where its digits are none, and then there is no such lot either. */

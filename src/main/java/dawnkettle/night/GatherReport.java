@@ -2,17 +2,14 @@ package dawnkettle.night;
 
 import dawnkettle.book.BookLine;
 import dawnkettle.book.Conflict;
+import dawnkettle.cost.PurchaseAdvice;
 import dawnkettle.mail.NightReport;
-import dawnkettle.measure.Mass;
 import dawnkettle.plan.DayPlan;
-import dawnkettle.shop.Material;
-import dawnkettle.stock.BeanLot;
 import dawnkettle.stock.Fact;
 import dawnkettle.stock.LotCode;
 import dawnkettle.stock.Recorded;
 import dawnkettle.store.Effect;
 import dawnkettle.store.StepRow;
-import java.math.RoundingMode;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -100,6 +97,7 @@ final class GatherReport {
 
     private List<String> questions(LocalDate productionDate) {
         List<String> questions = new ArrayList<>(steps(productionDate));
+        office.plan(productionDate).ifPresent(plan -> questions.addAll(new Gate(office).said(plan)));
         for (Conflict conflict : office.book().conflicts())
             if (!conflict.first().deliveryDate().isBefore(productionDate))
                 questions.add("order " + conflict.first().order() + " line "
@@ -109,28 +107,14 @@ final class GatherReport {
         return questions;
     }
 
-    /**
-     * Materials bought by the kilogram that are at or below their reorder point once this day's are taken; of one that was
-     * never booked in nobody knows.
-     */
+    /** What should be ordered before the next summary comes; of a material that was never booked in nobody knows. */
     private List<String> runningLow(LocalDate productionDate) {
-        Map<String, Mass> left = new TreeMap<>();
-        for (Recorded recorded : office.ledger().records().all(Fact.Kind.RECEIVED))
-            if (recorded.fact() instanceof Fact.Received came
-                    && came.quantity().unit() == Material.Unit.KILOGRAM
-                    && office.shop().findMaterial(came.material()).isPresent()) left.put(came.material(), Mass.ZERO);
-        List<BeanLot> lots = office.ledger().stock().beans(office.shop(), productionDate, office.now());
-        lots.stream()
-                .filter(lot -> left.containsKey(lot.material()))
-                .forEach(lot -> left.merge(lot.material(), lot.left(), Mass::plus));
-        List<String> low = new ArrayList<>();
-        left.forEach((code, mass) -> {
-            Material material = office.shop().material(code);
-            if (mass.compareTo(Mass.kilograms(material.reorder())) <= 0)
-                low.add(material.name() + ": " + mass.inKilograms(0, RoundingMode.DOWN) + " kg left, reorder at "
-                        + material.reorder() + " kg; " + material.leadDays() + " days to come");
-        });
-        return low;
+        LocalDate next = office.shop().calendar().next(productionDate);
+        return new StoreBook(office, productionDate)
+                .advice().stream()
+                        .filter(line -> line.isDueBy(next))
+                        .map(PurchaseAdvice.Line::said)
+                        .toList();
     }
 
     /** What each recipe gave on a day, as it was weighed; of a batch's records the last one counts. */

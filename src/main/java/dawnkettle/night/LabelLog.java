@@ -13,7 +13,6 @@ final class LabelLog implements LabelJournal {
     private final Office office;
     private Optional<Confirmed> intended = Optional.empty();
     private Optional<Confirmed> doubtful = Optional.empty();
-    private boolean isRunInDoubt;
 
     LabelLog(Office office) {
         this.office = office;
@@ -25,14 +24,20 @@ final class LabelLog implements LabelJournal {
         return doubtful;
     }
 
-    /** Whether a label is in doubt now that was not certain before. */
-    boolean isRunInDoubt() {
-        return isRunInDoubt;
+    /** After a run, however it ended: what became of the group that was sent last is noted. */
+    void landed() {
+        intended.ifPresent(this::landed);
+    }
+
+    private void landed(Confirmed group) {
+        office.ledger().labels().landed(new LotCode(group.lot()), group.product(), office.now());
     }
 
     @Override
     public void intended(Confirmed group) {
-        intended = Optional.of(group); // the effect of the whole run is the intent that is written down
+        intended = Optional.of(group);
+        landed(group);
+        for (LabelGroup part : news(group)) office.ledger().labels().inFlight(part, office.now());
     }
 
     @Override
@@ -43,15 +48,14 @@ final class LabelLog implements LabelJournal {
     @Override
     public void paused(String why) {
         office.tell("the label printer waits: " + why);
+        new PauseMail(office).tell("the label printer waits", why + "\n\nIt goes on by itself once that is done.");
     }
 
     @Override
     public void doubtful(Confirmed group) {
         doubtful = Optional.of(group);
-        for (LabelGroup part : news(group)) {
-            isRunInDoubt = true;
+        for (LabelGroup part : news(group))
             office.ledger().labels().uncertain(part, office.now(), "the printer did not answer for them");
-        }
     }
 
     private List<LabelGroup> news(Confirmed group) {

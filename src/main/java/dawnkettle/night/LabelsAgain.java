@@ -46,6 +46,10 @@ public final class LabelsAgain {
      */
     public String print(Asked asked) {
         PlannedLabel label = label(asked);
+        refuseHeld(label);
+        Optional<String> objection = new LabelGate(office).objection(label);
+        if (objection.isPresent())
+            throw ByHand.refused("--lot", "no label of \"" + label.lot() + "\" is printed", objection.get());
         Optional<String> doubt = office.edges().senses().time().doubt(office.now());
         if (doubt.isPresent()) throw DeviceAway.clean("no dated label is printed: " + doubt.get(), null);
         LabelRun copies = office.edges()
@@ -60,6 +64,17 @@ public final class LabelsAgain {
                 + (copies.first() == copies.last() ? " is" : " are") + " printed, marked as a copy";
     }
 
+    private void refuseHeld(PlannedLabel label) {
+        office.plan(label.lot().productionDate())
+                .map(plan -> new Gate(office).held(plan).get(label.lot()))
+                .ifPresent(why -> {
+                    throw ByHand.refused(
+                            "--lot",
+                            "lot \"" + label.lot() + "\" is held: " + why,
+                            "a named person lets it go: record release " + label.lot() + " by NAME WHY");
+                });
+    }
+
     private void print(LabelRun copies, String key, Asked asked, PlannedLabel label) {
         LabelLog log = new LabelLog(office);
         try {
@@ -69,10 +84,11 @@ public final class LabelsAgain {
             if (away.isAmbiguous()) {
                 log.inDoubt();
                 office.ledger().effects().ambiguous(key, office.now(), note);
-                if (log.isRunInDoubt()) runs.breakOff(label, away.getMessage());
             } else office.ledger().effects().failed(key, office.now(), note);
+            log.landed();
             throw away;
         }
+        log.landed();
         office.ledger().effects().done(key, office.now(), asked.said());
         runs.settle(label);
     }

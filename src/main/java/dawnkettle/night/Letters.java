@@ -1,15 +1,25 @@
 package dawnkettle.night;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import dawnkettle.mail.KeptMail;
 import dawnkettle.mail.Mail;
+import dawnkettle.store.OutboxRows;
 import dawnkettle.store.QueuedMail;
 import dawnkettle.trouble.DeviceAway;
-import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 
-/** Sends mails, each under its own id: queued first, then on its way, then sent, or tried again later. */
+/**
+ * The outbox: a mail is kept whole first, then on its way, then sent. What the server did not take is tried again for two
+ * days, what it may have taken goes again under the same id and says so.
+ */
 final class Letters {
     private static final Duration FIRST_WAIT = Duration.ofMinutes(5);
+    private static final Duration LONGEST_WAIT = Duration.ofHours(2);
+    private static final Duration GIVEN_UP = Duration.ofDays(2);
 
     private static final String AGAIN =
             "This mail may have arrived before: the server did not say. It is the same mail.";
@@ -20,22 +30,86 @@ final class Letters {
         this.office = office;
     }
 
-    /** @throws DeviceAway where it did not go out, or may have */
-    void send(Mail mail) {
-        byte[] words = mail.body().text().getBytes(StandardCharsets.UTF_8);
-        office.ledger().outbox().queue(mail.id(), mail.subject(), words, office.now());
-        Optional<QueuedMail> queued = office.ledger().outbox().find(mail.id());
-        if (queued.filter(one -> one.state() == QueuedMail.State.SENT).isPresent()) return;
-        boolean maybeSent = queued.filter(QueuedMail::maybeSent).isPresent();
-        if (!office.ledger().outbox().sending(mail.id(), office.now())) return;
-        try {
-            office.edges().mail().post().send(maybeSent ? mail.withFirstLine(AGAIN) : mail, office.now());
-            office.ledger().outbox().sent(mail.id(), office.now());
-        } catch (DeviceAway away) {
-            office.ledger()
-                    .outbox()
-                    .again(mail.id(), office.now().plus(FIRST_WAIT), away.isAmbiguous(), away.getMessage());
-            throw away;
+    /**
+     * Keeps the mail and tries it once; an id that was kept before is not kept a second time.
+     *
+     * @return how it stands, in words for the ledger
+     */
+    String send(Mail mail) {
+        queue(mail);
+        Instant now = office.now();
+        outbox().find(mail.id()).filter(queued -> isDue(queued, now)).ifPresent(this::deliver);
+        QueuedMail queued = outbox().find(mail.id()).orElseThrow();
+        return queued.state() == QueuedMail.State.SENT
+                ? mail.subject()
+                : mail.subject() + " (not sent yet: " + queued.note() + ")";
+    }
+
+    /** Keeps the mail for {@link #deliver()}. */
+    void queue(Mail mail) {
+        outbox().queue(mail.id(), mail.subject(), KeptMail.write(mail), office.now());
+    }
+
+    /** Tries every mail whose time has come. */
+    void deliver() {
+        outbox().due(office.now()).forEach(this::deliver);
+    }
+
+    Optional<Instant> nextTry() {
+        return outbox().nextTry();
+    }
+
+    /** Mails that nobody got, and that are not tried any more, since {@code from}. */
+    List<QueuedMail> givenUp(Instant from) {
+        return outbox().refusedSince(from);
+    }
+
+    private static boolean isDue(QueuedMail queued, Instant now) {
+        return queued.state() == QueuedMail.State.WAITING && !queued.nextTry().isAfter(now);
+    }
+
+    private void deliver(QueuedMail queued) {
+        String id = queued.messageId();
+        Optional<Mail> kept = kept(id);
+        if (kept.isEmpty()) {
+            outbox().refused(id, office.now(), "it was kept by an older version and can't be sent any more");
+            return;
         }
+        if (!outbox().sending(id, office.now())) return;
+        Mail mail = kept.get();
+        try {
+            office.edges().mail().post().send(queued.maybeSent() ? mail.withFirstLine(AGAIN) : mail, office.now());
+            outbox().sent(id, office.now());
+        } catch (DeviceAway away) {
+            later(queued, away);
+        }
+    }
+
+    private void later(QueuedMail queued, DeviceAway away) {
+        String id = queued.messageId();
+        Instant now = office.now();
+        if (now.isAfter(queued.queuedAt().plus(GIVEN_UP))) {
+            outbox().refused(id, now, "given up after two days: " + away.getMessage());
+            office.tell("mail " + id + " is given up after two days: " + away.getMessage());
+            return;
+        }
+        outbox().again(id, now.plus(wait(queued.attempts())), away.isAmbiguous(), away.getMessage());
+        office.tell(away.getMessage());
+    }
+
+    /** 5, 10, 20 … minutes, at most two hours. */
+    static Duration wait(int attemptsBefore) {
+        Duration wait = FIRST_WAIT.multipliedBy(1L << Math.min(attemptsBefore, 5));
+        return wait.compareTo(LONGEST_WAIT) < 0 ? wait : LONGEST_WAIT;
+    }
+
+    private Optional<Mail> kept(String id) {
+        byte[] bytes = outbox().message(id);
+        boolean isKept = new String(bytes, UTF_8).startsWith(KeptMail.FIRST_LINE);
+        return isKept ? Optional.of(KeptMail.read(bytes)) : Optional.empty();
+    }
+
+    private OutboxRows outbox() {
+        return office.ledger().outbox();
     }
 }

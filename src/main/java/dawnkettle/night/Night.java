@@ -22,6 +22,8 @@ public final class Night {
     private final Office office;
     private final Map<Step, Work> work = new EnumMap<>(Step.class);
     private final PrintLabels labels;
+    private final Letters letters;
+    private final Alerts alerts;
     private final Predicate<Timetable.Slot> mine;
 
     /** All that falls due from the ledger's first day on. */
@@ -34,6 +36,8 @@ public final class Night {
         this.office = office;
         this.mine = mine;
         this.labels = new PrintLabels(office);
+        this.letters = new Letters(office);
+        this.alerts = new Alerts(office, letters);
         SheetEffects effects = new SheetEffects(office);
         PlanTomorrow planning = new PlanTomorrow(office);
         PrintSheets sheets = new PrintSheets(office, effects);
@@ -44,8 +48,9 @@ public final class Night {
         work.put(Step.SHEETS, sheets);
         work.put(Step.BACKUP, new BackUp(office));
         work.put(Step.DAWN_CHECK, new DawnCheck(office, planning, sheets));
-        work.put(Step.SUMMARY, new SendSummary(office, new Letters(office)));
+        work.put(Step.SUMMARY, new SendSummary(office, letters, sheets));
         work.put(Step.COSTS, new ReportWeek(office));
+        work.put(Step.RECALL_DRILL, new RecallDrill(office, new Letters(office)));
     }
 
     /** Takes in orders, then runs every step that is due. A step that fails never stops the next. */
@@ -53,6 +58,8 @@ public final class Night {
         new TakeOrders(office).run();
         Instant now = office.now();
         for (Timetable.Slot slot : slots(now)) if (!slot.due().isAfter(now)) run(slot);
+        letters.deliver();
+        alerts.run();
     }
 
     private List<Timetable.Slot> slots(Instant now) {
@@ -64,7 +71,7 @@ public final class Night {
         office.ledger().steps().due(FIRST_START, office.now(), office.now());
         Instant first = office.ledger().steps().find(FIRST_START).orElseThrow().dueAt();
         Timetable timetable = office.timetable();
-        return slot -> slot.step() == Step.COSTS
+        return slot -> slot.step() == Step.COSTS || slot.step() == Step.RECALL_DRILL
                 ? !slot.due().isBefore(first)
                 : !timetable.close(slot.businessDate()).isBefore(first);
     }
@@ -79,7 +86,8 @@ public final class Night {
                 .flatMap(plan -> labels.open(plan).stream())
                 .map(PrintLabels.Due::at)
                 .filter(due -> due.isAfter(now));
-        return Stream.concat(slots, runs).min(Instant::compareTo);
+        Stream<Instant> mails = letters.nextTry().filter(due -> due.isAfter(now)).stream();
+        return Stream.concat(Stream.concat(slots, runs), mails).min(Instant::compareTo);
     }
 
     private void run(Timetable.Slot slot) {

@@ -1,9 +1,12 @@
 package dawnkettle.night;
 
+import dawnkettle.cost.Buying;
+import dawnkettle.stock.RecordRules;
 import java.nio.file.Path;
 import java.time.DayOfWeek;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Set;
 
 /**
  * When the steps of a night are due, where things lie, and how long to search.
@@ -11,18 +14,22 @@ import java.util.List;
  * @param times local times of the steps
  * @param places folders and files
  * @param search how much a plan may cost
- * @param summaryTo addresses that the morning summary and the cost report go to
+ * @param letters who gets which mail, and what goes along
+ * @param records which records are required, and when a recall is practised
+ * @param buying how much to order at once
  */
-public record NightSettings(Times times, Places places, Search search, List<String> summaryTo) {
-    public NightSettings {
-        summaryTo = List.copyOf(summaryTo);
+public record NightSettings(
+        Times times, Places places, Search search, Mailing letters, Records records, Buying buying) {
+
+    public NightSettings(Times times, Places places, Search search, Mailing letters) {
+        this(times, places, search, letters, Records.USUAL, Buying.USUAL);
     }
 
     /** The same night with all that changes from day to day in {@code folder}. */
     public NightSettings inFolder(Path folder) {
         Places inside =
                 new Places(folder.resolve("ledger.db"), folder, folder.resolve("drop"), folder.resolve("backups"));
-        return new NightSettings(times, inside, search, summaryTo);
+        return new NightSettings(times, inside, search, letters, records, buying);
     }
 
     /**
@@ -48,6 +55,30 @@ public record NightSettings(Times times, Places places, Search search, List<Stri
             LocalTime costAt) {}
 
     /**
+     * @param summaryTo addresses that the morning summary and the cost report go to
+     * @param alertTo addresses that are told of trouble at once; none for no alerts
+     * @param farmerTo addresses that are told of the okara
+     * @param calendar whether the summary brings the vans as calendar entries
+     * @param attached kinds of sheets that go along with the summary as PDF
+     */
+    public record Mailing(
+            List<String> summaryTo,
+            List<String> alertTo,
+            List<String> farmerTo,
+            boolean calendar,
+            Set<String> attached) {
+        /** Nobody is written to. */
+        public static final Mailing NONE = new Mailing(List.of(), List.of(), List.of(), false, Set.of());
+
+        public Mailing {
+            summaryTo = List.copyOf(summaryTo);
+            alertTo = List.copyOf(alertTo);
+            farmerTo = List.copyOf(farmerTo);
+            attached = Set.copyOf(attached);
+        }
+    }
+
+    /**
      * @param ledger the SQLite file
      * @param outTray where every PDF, label preview and mail is left as well
      * @param dropFolder where CSV orders are dropped
@@ -61,4 +92,13 @@ public record NightSettings(Times times, Places places, Search search, List<Stri
      * @param seed of the search
      */
     public record Search(long decodes, long guardMillis, long seed) {}
+
+    /**
+     * @param rules which records are required of a batch
+     * @param drillDay day of the month from which on, on the first work day, a recall is practised
+     * @param drillAt local time of it
+     */
+    public record Records(RecordRules rules, int drillDay, LocalTime drillAt) {
+        public static final Records USUAL = new Records(RecordRules.NONE, 1, LocalTime.of(10, 0));
+    }
 }

@@ -33,7 +33,10 @@ public record Office(Papers papers, Ledger ledger, Clock clock, Edges edges, Sto
 
     public Timetable timetable() {
         return new Timetable(
-                shop().calendar(), shop().house().zone(), papers.settings().times());
+                shop().calendar(),
+                shop().house().zone(),
+                papers.settings().times(),
+                papers.settings().records());
     }
 
     /** The order book as it stands. */

@@ -58,12 +58,15 @@ public final class PastWeeks {
         return madeDays(LocalDate.MIN, LocalDate.MAX);
     }
 
-    /** Making days of a stretch, the oldest first. */
+    /**
+     * Making days of a stretch, the oldest first. Whatever recorded days before it used of a lot is gone; what days before
+     * it used that are only planned is not looked at.
+     */
     public List<MadeDay> madeDays(LocalDate fromInclusive, LocalDate untilExclusive) {
         Map<LocalDate, MadeDay> days = new TreeMap<>();
         Map<String, UnitPrice> prices = beanPrices();
         recordedDays().forEach((date, day) -> {
-            if (isWithin(date, fromInclusive, untilExclusive) && day.isWhole()) days.put(date, day.made(prices));
+            if (date.isBefore(untilExclusive) && day.isWhole()) days.put(date, day.made(prices));
         });
         plans.ifPresent(form -> ledger.plans().days().stream()
                 .filter(date -> isWithin(date, fromInclusive, untilExclusive) && !days.containsKey(date))
@@ -76,7 +79,14 @@ public final class PastWeeks {
                                         .json()),
                                 shop,
                                 prices))));
-        return List.copyOf(days.values());
+        return priced(List.copyOf(days.values())).stream()
+                .filter(day -> isWithin(day.date(), fromInclusive, untilExclusive))
+                .toList();
+    }
+
+    /** By the lots that were used, as far as they were written down. */
+    private List<MadeDay> priced(List<MadeDay> days) {
+        return new PastMaterials(ledger, shop).prices().price(days);
     }
 
     private static boolean isWithin(LocalDate date, LocalDate fromInclusive, LocalDate untilExclusive) {
@@ -85,19 +95,20 @@ public final class PastWeeks {
 
     private Map<LocalDate, RecordedDay> recordedDays() {
         Map<LocalDate, RecordedDay> days = new TreeMap<>();
+        Map<String, String> materials = new PastMaterials(ledger, shop).materials();
         for (Recorded recorded : ledger.records().all(Fact.Kind.SOAKED, Fact.Kind.YIELDED, Fact.Kind.PACKED)) {
             if (recorded.fact() instanceof Fact.Soaked tub)
-                day(days, tub.productionDate()).add(tub);
+                day(days, tub.productionDate(), materials).add(tub);
             if (recorded.fact() instanceof Fact.Yielded batch)
-                day(days, batch.lot().productionDate()).add(batch);
+                day(days, batch.lot().productionDate(), materials).add(batch);
             if (recorded.fact() instanceof Fact.Packed filled)
-                day(days, filled.lot().productionDate()).add(filled);
+                day(days, filled.lot().productionDate(), materials).add(filled);
         }
         return days;
     }
 
-    private RecordedDay day(Map<LocalDate, RecordedDay> days, LocalDate date) {
-        return days.computeIfAbsent(date, any -> new RecordedDay(date, shop));
+    private RecordedDay day(Map<LocalDate, RecordedDay> days, LocalDate date, Map<String, String> materials) {
+        return days.computeIfAbsent(date, any -> new RecordedDay(date, shop, materials));
     }
 
     /** What was paid for each lot of beans, of all that came of it. */

@@ -10,10 +10,12 @@ import java.util.List;
 public final class PlanTomorrow implements Work {
     private final Office office;
     private final Evenings evenings;
+    private final CountedYields yields;
 
     public PlanTomorrow(Office office) {
         this.office = office;
         this.evenings = new Evenings(office);
+        this.yields = new CountedYields(office);
     }
 
     @Override
@@ -41,17 +43,27 @@ public final class PlanTomorrow implements Work {
     DayPlan compute(LocalDate productionDate, ClosedBook book) {
         long decodes = office.papers().settings().search().decodes();
         try {
-            return PlanDay.of(office.shop(), evenings.of(productionDate, book, decodes));
+            return plan(productionDate, book, decodes);
         } catch (RuntimeException mistake) {
             office.tell("the plan with search did not come out (" + mistake.getMessage() + "); planning without it");
-            return PlanDay.of(office.shop(), evenings.of(productionDate, book, 0));
+            return plan(productionDate, book, 0);
         }
+    }
+
+    private DayPlan plan(LocalDate productionDate, ClosedBook book, long decodes) {
+        DayPlan plan = PlanDay.of(yields.shop(productionDate), evenings.of(productionDate, book, decodes));
+        return yields.told(plan);
+    }
+
+    /** A plan in the form that is kept and published. */
+    public String written(DayPlan plan) {
+        return office.edges().plans().write(plan, yields.shop(plan.heading().productionDate()));
     }
 
     /** Keeps a plan in the ledger, or nothing of it where it breaks a conservation law. */
     void keep(DayPlan plan) {
         office.ledger().inTransaction(() -> {
-            office.ledger().plans().keep(plan, office.edges().plans().write(plan));
+            office.ledger().plans().keep(plan, written(plan));
             List<String> broken = office.ledger().broken(plan.heading().productionDate());
             if (!broken.isEmpty())
                 throw new IllegalStateException("the plan breaks a conservation law: " + String.join("; ", broken));

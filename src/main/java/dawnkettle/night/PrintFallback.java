@@ -3,8 +3,10 @@ package dawnkettle.night;
 import dawnkettle.book.BookLine;
 import dawnkettle.book.ClosedBook;
 import dawnkettle.book.OrderLine;
+import dawnkettle.sheet.CountSheet;
 import dawnkettle.sheet.Fallback;
 import dawnkettle.sheet.FallbackSheet;
+import dawnkettle.sheet.SheetStyle;
 import dawnkettle.stock.Fact;
 import dawnkettle.stock.Recorded;
 import java.time.Duration;
@@ -15,7 +17,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 
-/** Puts into the tray what is made when no plan comes: the same weekday of last week, and the standing orders. */
+/**
+ * Puts into the tray what is made when no plan comes, the same weekday of last week and the standing orders; and the sheet
+ * on which the cold room is counted.
+ */
 final class PrintFallback implements Work {
     /** A day's lots are delivered on it and on the days before the next making day. */
     private static final int DAYS_ON_THE_WAY = 4;
@@ -42,12 +47,24 @@ final class PrintFallback implements Work {
                 .map(entry -> line(entry.getKey().split(" "), entry.getValue()))
                 .toList();
         Fallback fallback = new Fallback(productionDate, lastWeek, office.now(), lines);
+        SheetStyle style = office.edges().paper().style();
         effects.print(
                 "fallback " + productionDate,
                 productionDate,
-                List.of(FallbackSheet.of(
-                        fallback, office.shop(), office.edges().paper().style())));
-        return "the fallback sheet " + FallbackSheet.number(productionDate) + " lies in the tray";
+                List.of(
+                        FallbackSheet.of(fallback, office.shop(), style),
+                        CountSheet.of(stocktake(productionDate), office.shop(), style)));
+        return "the fallback sheet " + FallbackSheet.number(productionDate) + " and the count sheet lie in the tray";
+    }
+
+    /** What should be in the cold room and the store this afternoon. */
+    private CountSheet.Stocktake stocktake(LocalDate productionDate) {
+        Instant now = office.now();
+        return new CountSheet.Stocktake(
+                now.atZone(office.shop().house().zone()).toLocalDate(),
+                now,
+                office.ledger().stock().finished(office.shop(), productionDate),
+                office.ledger().stock().beans(office.shop(), productionDate, now));
     }
 
     /** Where there was no close that day, what was delivered of its lots. */

@@ -1,27 +1,61 @@
 package dawnkettle.night;
 
+import dawnkettle.mail.Bytes;
+import dawnkettle.mail.FarmerNote;
 import dawnkettle.mail.Mail;
 import dawnkettle.mail.MorningSummary;
 import dawnkettle.plan.DayPlan;
+import dawnkettle.sheet.Sheet;
 import java.time.LocalDate;
+import java.util.List;
 
-/** The mail that the owner reads first. */
+/** The mail that the owner reads first, and the note to whoever fetches the okara. */
 final class SendSummary implements Work {
     private final Office office;
     private final Letters letters;
+    private final PrintSheets sheets;
 
-    SendSummary(Office office, Letters letters) {
+    SendSummary(Office office, Letters letters, PrintSheets sheets) {
         this.office = office;
         this.letters = letters;
+        this.sheets = sheets;
     }
 
     @Override
     public String run(LocalDate productionDate) {
         DayPlan plan = office.plan(productionDate)
                 .orElseThrow(() -> new IllegalStateException("there is no plan of " + productionDate));
-        Mail mail = MorningSummary.of(plan, office.shop(), new GatherReport(office).of(productionDate))
-                .addressedTo(office.papers().settings().summaryTo());
-        letters.send(mail);
-        return mail.subject();
+        NightSettings.Mailing mailing = office.papers().settings().letters();
+        sendNote(plan, mailing.farmerTo());
+        Mail mail = MorningSummary.of(
+                        plan,
+                        office.shop(),
+                        new GatherReport(office).of(productionDate),
+                        office.edges().mail().charts())
+                .addressedTo(mailing.summaryTo());
+        if (mailing.calendar()) mail = mail.with(MorningSummary.calendar(plan, office.shop()));
+        for (Sheet sheet : enclosed(plan, mailing)) mail = mail.with(pdf(plan, sheet));
+        return letters.send(mail);
+    }
+
+    private void sendNote(DayPlan plan, List<String> farmers) {
+        if (farmers.isEmpty()) return;
+        FarmerNote.of(plan, office.shop())
+                .map(note -> note.addressedTo(farmers))
+                .ifPresent(letters::send);
+    }
+
+    private List<Sheet> enclosed(DayPlan plan, NightSettings.Mailing mailing) {
+        if (mailing.attached().isEmpty()) return List.of();
+        return sheets.sheets(plan).stream()
+                .filter(sheet -> mailing.attached().contains(sheet.kind().word()))
+                .toList();
+    }
+
+    /** As "2026-12-04-run.pdf". */
+    private Mail.Attachment pdf(DayPlan plan, Sheet sheet) {
+        byte[] bytes = office.edges().mail().enclosures().draw(sheet);
+        String name = plan.heading().productionDate() + "-" + sheet.name() + ".pdf";
+        return new Mail.Attachment(name, "application/pdf", Bytes.of(bytes));
     }
 }

@@ -3,6 +3,8 @@ package dawnkettle.night;
 import dawnkettle.book.BookLine;
 import dawnkettle.book.ClosedBook;
 import dawnkettle.measure.Mass;
+import dawnkettle.plan.CallAllowances;
+import dawnkettle.plan.Evening;
 import dawnkettle.plan.PlanDay;
 import dawnkettle.plan.SoakCall;
 import dawnkettle.sheet.SoakSheet;
@@ -43,9 +45,13 @@ final class SettleSoak implements Work {
         ClosedBook known = new ClosedBook(productionDate, office.now(), lines);
         long decodes = office.papers().settings().search().decodes() / 4;
         SoakCall call = PlanDay.soakCall(
-                office.shop(),
-                evenings.of(productionDate, known, decodes),
+                new CountedYields(office).shop(productionDate),
+                evenings.of(productionDate, known, decodes).withAllowances(allowances(productionDate)),
                 office.timetable().close(productionDate));
         return office.ledger().soaks().commit(call);
+    }
+
+    private List<Evening.Allowance> allowances(LocalDate productionDate) {
+        return CallAllowances.of(office.shop(), productionDate, new HistoryAfterCall(office).packs(productionDate));
     }
 }

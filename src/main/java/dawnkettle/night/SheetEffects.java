@@ -12,8 +12,6 @@ final class SheetEffects {
     /** A sheet that may have come out goes out once more, and then no more. */
     private static final int MOST_TRIES = 2;
 
-    private static final String AGAIN = "May have been printed before: keep one, bin the other.";
-
     private final Office office;
 
     SheetEffects(Office office) {
@@ -42,7 +40,7 @@ final class SheetEffects {
         if (maybeOut && before.attempts() >= MOST_TRIES) return;
         if (!office.ledger().effects().sending(key, office.now())) return;
         try {
-            office.edges().paper().printer().print(maybeOut ? sheet.marked(AGAIN) : sheet);
+            office.edges().paper().printer().print(maybeOut ? sheet.markedMaybePrinted() : sheet);
             office.ledger().effects().done(key, office.now(), "");
         } catch (DeviceAway away) {
             if (away.isAmbiguous()) office.ledger().effects().ambiguous(key, office.now(), away.getMessage());

@@ -4,15 +4,11 @@ import dawnkettle.plan.DayPlan;
 import dawnkettle.plan.Heading;
 import dawnkettle.sheet.Sheet;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Prints all sheets of a plan in force once more, each marked at its foot as a second copy. */
 public final class SheetsAgain {
-    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("EEE d MMM uuuu HH:mm", Locale.ENGLISH);
-
     private final Office office;
 
     public SheetsAgain(Office office) {
@@ -29,10 +25,10 @@ public final class SheetsAgain {
         DayPlan plan = plan(named);
         Heading heading = plan.heading();
         SheetEffects effects = new SheetEffects(office);
-        String mark = "Second copy, printed by hand " + TIME.format(office.now().atZone(heading.zone()))
-                + ": keep one, bin the other.";
         List<Sheet> sheets = new PrintSheets(office, effects)
-                .sheets(plan).stream().map(sheet -> sheet.marked(mark)).toList();
+                .sheets(plan).stream()
+                        .map(sheet -> sheet.markedSecondCopy(office.now().atZone(heading.zone())))
+                        .toList();
         effects.print(
                 ByHand.key(office.now() + " " + heading.productionDate() + " revision " + heading.revision()),
                 heading.productionDate(),

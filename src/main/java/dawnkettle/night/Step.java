@@ -1,7 +1,9 @@
 package dawnkettle.night;
 
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
 
 /** The steps of a night, in the order in which they run where several are due at once. */
 public enum Step {
@@ -14,7 +16,8 @@ public enum Step {
     DAWN_CHECK(Duration.ofHours(6)),
     LABELS(Duration.ofHours(22)),
     SUMMARY(Duration.ofHours(12)),
-    COSTS(Duration.ofHours(60));
+    COSTS(Duration.ofHours(60)),
+    RECALL_DRILL(Duration.ofHours(60));
 
     private final Duration useful;
 
@@ -25,6 +28,11 @@ public enum Step {
     /** How long after it was due it is still of use; later it is skipped, and told. */
     public Duration useful() {
         return useful;
+    }
+
+    /** The step that is known by a word, where one is. */
+    static Optional<Step> ofWord(String word) {
+        return Arrays.stream(values()).filter(step -> step.word().equals(word)).findFirst();
     }
 
     /** The word by which the ledger and people know it. */

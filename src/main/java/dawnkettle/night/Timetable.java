@@ -12,11 +12,15 @@ import java.util.Comparator;
 import java.util.List;
 
 /** When which step is due: one slot a step and business date, whatever the clocks do that night. */
-public record Timetable(ShopCalendar calendar, ZoneId zone, NightSettings.Times times) {
+public record Timetable(ShopCalendar calendar, ZoneId zone, NightSettings.Times times, NightSettings.Records records) {
+    public Timetable(ShopCalendar calendar, ZoneId zone, NightSettings.Times times) {
+        this(calendar, zone, times, NightSettings.Records.USUAL);
+    }
+
     /**
      * One step of one business date.
      *
-     * @param businessDate the production day; for the cost report the day it is due
+     * @param businessDate the production day; for the cost report and the recall drill the day it is due
      */
     public record Slot(Step step, LocalDate businessDate, Instant due) {
         public Instant latest() {
@@ -32,8 +36,16 @@ public record Timetable(ShopCalendar calendar, ZoneId zone, NightSettings.Times 
             if (calendar.isWorkDay(day)) slots.addAll(slots(day));
             if (day.getDayOfWeek() == times.costDay()) slots.add(new Slot(Step.COSTS, day, at(day, times.costAt())));
         }
+        for (LocalDate day = today.minusDays(3); !day.isAfter(today.plusDays(5)); day = day.plusDays(1))
+            if (day.equals(drill(day))) slots.add(new Slot(Step.RECALL_DRILL, day, at(day, records.drillAt())));
         slots.sort(Comparator.comparing(Slot::due).thenComparing(Slot::step));
         return slots;
+    }
+
+    /** The day of a month on which a recall is practised: the first work day on or after the one that was named. */
+    private LocalDate drill(LocalDate inMonth) {
+        LocalDate named = inMonth.withDayOfMonth(records.drillDay());
+        return calendar.isWorkDay(named) ? named : calendar.next(named);
     }
 
     /** The slots of a production day. */

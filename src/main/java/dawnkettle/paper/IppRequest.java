@@ -11,12 +11,14 @@ final class IppRequest {
     static final int PRINT_JOB = 0x0002;
     static final int CANCEL_JOB = 0x0008;
     static final int GET_JOB_ATTRIBUTES = 0x0009;
+    static final int GET_JOBS = 0x000A;
     static final int GET_PRINTER_ATTRIBUTES = 0x000B;
 
     private static final int OPERATION_GROUP = 0x01;
     private static final int JOB_GROUP = 0x02;
     private static final int END = 0x03;
     private static final int INTEGER = 0x21;
+    private static final int BOOLEAN = 0x22;
     private static final int NAME = 0x42;
     private static final int KEYWORD = 0x44;
     private static final int URI_TAG = 0x45;
@@ -41,23 +43,31 @@ final class IppRequest {
         return new IppRequest(operation, printer);
     }
 
-    /** A job to print; {@code name} is what the queue lists it by. */
-    static byte[] print(URI printer, String name, int copies, byte[] pdf) {
+    static byte[] print(URI printer, JobTicket ticket, byte[] pdf) {
         IppRequest request = of(PRINT_JOB, printer).by();
-        request.text(NAME, "job-name", name);
+        request.text(NAME, "job-name", ticket.name());
         request.text(MIME_TYPE, "document-format", "application/pdf");
-        if (copies > 1) {
-            request.bytes.write(JOB_GROUP);
-            request.number("copies", copies);
-        }
+        if (ticket.copies() > 1 || ticket.sides().isPresent()) request.bytes.write(JOB_GROUP);
+        if (ticket.copies() > 1) request.number("copies", ticket.copies());
+        ticket.sides().ifPresent(sides -> request.text(KEYWORD, "sides", sides));
         return request.ended(pdf);
+    }
+
+    /** Our own jobs, those that are over or those that are not. */
+    static byte[] jobs(URI printer, String which) {
+        IppRequest request = of(GET_JOBS, printer).by();
+        request.text(KEYWORD, "which-jobs", which);
+        request.yes("my-jobs");
+        request.wanted("job-id", "job-name", "time-at-creation", "job-printer-up-time");
+        return request.ended(new byte[0]);
     }
 
     static byte[] aboutJob(int operation, URI printer, int job) {
         IppRequest request = of(operation, printer);
         request.number("job-id", job);
         request.by();
-        if (operation == GET_JOB_ATTRIBUTES) request.wanted("job-state", "job-state-reasons");
+        if (operation == GET_JOB_ATTRIBUTES)
+            request.wanted("job-state", "job-state-reasons", "job-impressions-completed");
         return request.ended(new byte[0]);
     }
 
@@ -92,6 +102,13 @@ final class IppRequest {
         two(4);
         two(value >>> 16);
         two(value);
+    }
+
+    private void yes(String name) {
+        bytes.write(BOOLEAN);
+        string(name);
+        two(1);
+        bytes.write(1);
     }
 
     private void string(String value) {

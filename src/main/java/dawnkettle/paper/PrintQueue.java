@@ -8,146 +8,60 @@ import java.io.IOException;
 import java.net.ConnectException;
 import java.net.URI;
 import java.net.http.HttpConnectTimeoutException;
-import java.time.Duration;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.OptionalInt;
 
 /** A print queue or printer that is spoken to by IPP; a job is followed to its end, up to our own deadline. */
-public final class PrintQueue implements Printer {
+final class PrintQueue implements Printer {
+    private static final String BROKE_OFF = "broke off while taking it; look in the tray before it is printed again";
+
     private final PaperSettings settings;
     private final SheetDrawing drawing;
-    private final IppLine line;
-    private final Duration pause;
+    private final IppQueue queue;
 
-    public PrintQueue(PaperSettings settings, SheetDrawing drawing) {
-        this(settings, drawing, Duration.ofSeconds(2));
-    }
-
-    /** @param pause between two questions after a job */
-    PrintQueue(PaperSettings settings, SheetDrawing drawing, Duration pause) {
+    PrintQueue(URI address, PaperSettings settings, SheetDrawing drawing) {
         this.settings = settings;
         this.drawing = drawing;
-        this.pause = pause;
-        URI queue = settings.queue().orElseThrow(() -> new IllegalArgumentException("a print queue needs an address"));
-        this.line = new IppLine(queue, settings.patience());
+        this.queue = new IppQueue(address, settings.patience());
     }
 
     @Override
     public void print(Sheet sheet) {
-        int copies = settings.copies().getOrDefault(sheet.kind().word(), 1);
-        if (copies < 1) return;
-        int job = hand(sheet, copies);
-        follow(sheet, job);
+        if (settings.copiesOf(sheet.kind().word()) < 1) return;
+        byte[] pdf = drawing.draw(sheet);
+        JobTicket ticket = JobTicket.of(sheet, settings, pdf);
+        try {
+            queue.clearGhosts(ticket);
+            new FollowedJob(queue, ticket, hand(ticket, pdf), settings.patience()).toItsEnd();
+        } catch (DeviceAway away) {
+            String said = "print queue " + queue.shown() + ", sheet \"" + sheet.name() + "\": " + away.getMessage();
+            throw away.isAmbiguous() ? DeviceAway.ambiguous(said, away) : DeviceAway.clean(said, away);
+        }
     }
 
     /** Hands the sheet over and returns the number of its job. */
-    private int hand(Sheet sheet, int copies) {
-        byte[] pdf = drawing.draw(sheet);
+    private int hand(JobTicket ticket, byte[] pdf) {
         IppAnswer answer;
         try {
-            answer = line.ask(IppRequest.print(line.printer(), sheet.imprint().title(), copies, pdf));
+            answer = queue.hand(ticket, pdf);
         } catch (ConnectException | HttpConnectTimeoutException | IppLine.Refused e) {
             throw DeviceAway.clean(
-                    said(sheet, "does not take it (" + reason(e) + "); switch the printer on or look at the queue"), e);
+                    "does not take it (" + reason(e) + "); switch the printer on or look at the queue", e);
         } catch (IOException e) {
-            throw DeviceAway.ambiguous(
-                    said(sheet, "broke off while taking it; look in the tray before it is printed again"), e);
+            // Its number was lost, perhaps not the job: then it is followed as any other.
+            return queue.find(ticket).orElseThrow(() -> DeviceAway.ambiguous(BROKE_OFF, e));
         }
         if (!answer.wentWell())
             throw DeviceAway.clean(
-                    said(
-                            sheet,
-                            String.format(
-                                    Locale.ROOT,
-                                    "refused it with status 0x%04x %s; look at the queue's settings",
-                                    answer.status(),
-                                    String.join(" ", answer.words("status-message")))),
+                    String.format(
+                            Locale.ROOT,
+                            "refused it with status 0x%04x %s; look at the queue's settings",
+                            answer.status(),
+                            String.join(" ", answer.words("status-message"))),
                     null);
         OptionalInt job = answer.number("job-id");
-        if (job.isEmpty())
-            throw DeviceAway.ambiguous(
-                    said(sheet, "took it but named no job; look in the tray before it is printed again"), null);
-        return job.getAsInt();
-    }
-
-    private void follow(Sheet sheet, int job) {
-        long deadline = System.nanoTime() + settings.patience().toNanos();
-        JobState last = JobState.UNKNOWN;
-        while (System.nanoTime() < deadline) {
-            last = state(job).orElse(last);
-            if (last == JobState.COMPLETED) return;
-            if (last.isOver())
-                throw DeviceAway.ambiguous(
-                        said(
-                                sheet,
-                                "ended the job as " + last.word() + "; look in the tray before it is printed again"),
-                        null);
-            rest(sheet);
-        }
-        giveUp(sheet, job, last);
-    }
-
-    private Optional<JobState> state(int job) {
-        try {
-            IppAnswer answer = line.ask(IppRequest.aboutJob(IppRequest.GET_JOB_ATTRIBUTES, line.printer(), job));
-            if (!answer.wentWell()) return Optional.empty();
-            return answer.number("job-state").stream().mapToObj(JobState::of).findFirst();
-        } catch (IOException e) {
-            return Optional.empty(); // It may come back before the deadline; the job is not lost by one lost answer.
-        }
-    }
-
-    /** A job that stays in the queue would come out hours later, with yesterday's numbers on it: take it back. */
-    private void giveUp(Sheet sheet, int job, JobState last) {
-        String why = reasons();
-        JobState before = state(job).orElse(last);
-        boolean takenBack = cancelled(job);
-        if (before == JobState.COMPLETED || state(job).orElse(before) == JobState.COMPLETED) return;
-        String waited =
-                "was still " + before.word() + " after " + settings.patience().toSeconds() + " s" + why;
-        if (takenBack && before == JobState.WAITING)
-            throw DeviceAway.clean(said(sheet, waited + "; the job was taken back, nothing came out"), null);
-        String back = takenBack ? "the job was taken back" : "the job could not be taken back, cancel it at the queue";
-        throw DeviceAway.ambiguous(
-                said(sheet, waited + "; " + back + "; look in the tray before it is printed again"), null);
-    }
-
-    private boolean cancelled(int job) {
-        try {
-            return line.ask(IppRequest.aboutJob(IppRequest.CANCEL_JOB, line.printer(), job))
-                    .wentWell();
-        } catch (IOException e) {
-            return false;
-        }
-    }
-
-    /** What the printer says is wrong: an empty tray keeps its job "processing", only the reasons tell. */
-    private String reasons() {
-        try {
-            IppAnswer answer = line.ask(IppRequest.aboutPrinter(line.printer()));
-            var words = answer.words("printer-state-reasons").stream()
-                    .filter(reason -> !reason.equals("none"))
-                    .map(reason -> reason.replaceFirst("-(report|warning|error)$", ""))
-                    .distinct()
-                    .toList();
-            return words.isEmpty() ? "" : " (the printer says " + String.join(", ", words) + ")";
-        } catch (IOException e) {
-            return " (the printer no longer answers)";
-        }
-    }
-
-    private void rest(Sheet sheet) {
-        try {
-            Thread.sleep(pause.toMillis());
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw DeviceAway.ambiguous(said(sheet, "was left while its job ran; look in the tray"), e);
-        }
-    }
-
-    private String said(Sheet sheet, String what) {
-        return "print queue " + line.shown() + ", sheet \"" + sheet.name() + "\": " + what;
+        return job.orElseThrow(() ->
+                DeviceAway.ambiguous("took it but named no job; look in the tray before it is printed again", null));
     }
 
     private static String reason(IOException e) {

@@ -70,7 +70,12 @@ final class Answers {
         List<Allocation> all = new ArrayList<>();
         for (OpenLine line : lines) {
             if (line.line.isEmpty()) continue;
-            for (OpenLine.Gift gift : line.gifts) all.add(allocation(line, line.line.get(), gift));
+            Map<LotCode, Allocation> byLot = new TreeMap<>();
+            for (OpenLine.Gift gift : line.gifts) {
+                Allocation one = allocation(line, line.line.get(), gift);
+                byLot.merge(one.lot(), one, Answers::together);
+            }
+            all.addAll(byLot.values());
         }
         all.sort(Comparator.comparing(Allocation::deliveryDate)
                 .thenComparing(Allocation::route)
@@ -79,6 +84,21 @@ final class Answers {
                 .thenComparing(Allocation::line)
                 .thenComparing(Allocation::lot));
         return all;
+    }
+
+    /** A line that is served twice from one lot, its fair share first and then what was left, gets it in one row. */
+    private static Allocation together(Allocation one, Allocation more) {
+        return new Allocation(
+                one.order(),
+                one.line(),
+                one.route(),
+                one.customer(),
+                one.product(),
+                one.packs() + more.packs(),
+                one.lot(),
+                one.fromStock(),
+                one.deliveryDate(),
+                one.daysLeft());
     }
 
     private Allocation allocation(OpenLine open, BookLine line, OpenLine.Gift gift) {

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Which lots of beans go into which tub, the oldest first; and a tub's row in the plan. */
 final class BeanLots {
@@ -49,9 +50,27 @@ final class BeanLots {
                 clock.instant(tub.fill),
                 clock.instant(tub.ready),
                 clock.instant(tub.latest),
-                SoakLaw.DEFAULT.equivalentMinutes(tub.water, temperatures.room(), tub.tub, firstGrind - tub.fill),
+                evening.soakRoom()
+                        .belief()
+                        .law()
+                        .equivalentMinutes(
+                                TubWater.of(tub.water, temperatures, tub.tub, clock.instant(tub.fill)),
+                                firstGrind - tub.fill),
                 batches.isEmpty() && !tub.committed ? Mass.ZERO : tub.left(),
-                batches);
+                batches,
+                Optional.of(certainty(tub, clock)));
+    }
+
+    /** How sure it is when the beans are ready, by the mean of the water from filling to ready. */
+    private PlannedSoak.Certainty certainty(TubDraft tub, DayClock clock) {
+        SoakBelief belief = evening.soakRoom().belief();
+        TubWater water = TubWater.of(tub.water, evening.soakRoom().temperatures(), tub.tub, clock.instant(tub.fill));
+        double factor = belief.factor(belief.law().course(water).mean());
+        int minutes = tub.ready - tub.fill;
+        return new PlannedSoak.Certainty(
+                clock.instant(tub.fill + (int) Math.round(minutes / factor)),
+                clock.instant(tub.fill + (int) Math.round(minutes * factor)),
+                belief.observations());
     }
 
     /** Three times the beans, or what the tub holds beside them. */

@@ -2,6 +2,7 @@ package dawnkettle.plan;
 
 import dawnkettle.measure.Mass;
 import dawnkettle.shop.Shop;
+import java.math.RoundingMode;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,11 +26,12 @@ final class CallSoak {
         this.clock = clock;
     }
 
-    SoakCall of(Attempt.Outcome outcome, Instant closesAt) {
+    SoakCall of(Attempt.Outcome outcome, Instant closesAt, List<String> waysOut) {
         int earliest = clock.minuteAtOrAfter(closesAt) + TubTimes.HEAD_START_MINUTES;
         TubTimes afterClose = new TubTimes(
-                SoakLaw.DEFAULT,
+                evening.soakRoom().belief().law(),
                 evening.soakRoom().temperatures(),
+                clock,
                 TubTimes.fillMinutes(shop.floor(), shop.calendar(), clock, earliest));
         BeanLots beanLots = new BeanLots(shop, evening);
         List<Integer> taken = new ArrayList<>();
@@ -39,7 +41,7 @@ final class CallSoak {
             if (later.isPresent()) taken.add(later.get());
             else tubs.add(beanLots.planned(tub, clock, List.of(), tub.ready));
         }
-        return new SoakCall(clock.day(), evening.now(), tubs, groups(tubs), notes(tubs));
+        return new SoakCall(clock.day(), evening.now(), tubs, groups(tubs), notes(tubs, waysOut));
     }
 
     private Optional<Integer> laterFilling(
@@ -64,12 +66,23 @@ final class CallSoak {
                 .toList();
     }
 
-    private List<String> notes(List<PlannedSoak> tubs) {
+    private List<String> notes(List<PlannedSoak> tubs, List<String> waysOut) {
         if (tubs.isEmpty()) return List.of();
-        return List.of(String.format(
+        Temperatures temperatures = evening.soakRoom().temperatures();
+        List<String> notes = new ArrayList<>(SoakDoubts.of(temperatures));
+        notes.addAll(waysOut);
+        notes.add(String.format(
                 Locale.ROOT,
                 "The soak is counted with %s (%s). Published figures differ by hours: look at the beans before grinding.",
-                evening.soakRoom().temperatures().room(),
-                evening.soakRoom().temperatures().source()));
+                temperatures.room(),
+                temperatures.source()));
+        notes.add(evening.soakRoom().belief().sentence(temperatures.room().degrees()));
+        CallAllowances.beans(shop, evening.outlook().allowances())
+                .forEach((group, beans) -> notes.add(String.format(
+                        Locale.ROOT,
+                        "%s kg of %s beans are for orders that usually still come.",
+                        beans.inKilograms(0, RoundingMode.HALF_UP).toPlainString(),
+                        group)));
+        return notes;
     }
 }

@@ -55,6 +55,24 @@ public final class Cooling {
         return 1;
     }
 
+    /** A slab between two cooled faces, by the same term: minutes for the middle of one so thick. */
+    static double slabMinutes(double thickMm, double bath, double from, double until) {
+        double rate = Math.PI * Math.PI * DIFFUSIVITY * 3600 / (thickMm * thickMm);
+        return 60 / rate * StrictMath.log(4 / Math.PI * (from - bath) / (until - bath));
+    }
+
+    /** Newton's law: what cools at {@code ratePerHour} in surroundings of one temperature, after some hours. */
+    public static double newton(double from, double surroundings, double ratePerHour, double hours) {
+        return surroundings + (from - surroundings) * StrictMath.exp(-ratePerHour * hours);
+    }
+
+    /** The slowest Newton rate, in 1/h, that meets both steps from 57 °C in surroundings of one temperature. */
+    public static double slowestRate(double surroundings) {
+        double first = StrictMath.log((57 - surroundings) / (FIRST_STEP - surroundings)) / (FIRST_STEP_MINUTES / 60.0);
+        double both = StrictMath.log((57 - surroundings) / (COLD - surroundings)) / (BOTH_STEPS_MINUTES / 60.0);
+        return Math.max(first, both);
+    }
+
     private static double minutes(BlockSize block, double bath, double from, double until) {
         if (until <= bath) throw new IllegalArgumentException("a bath of " + bath + " °C never cools to " + until);
         double lag = StrictMath.pow(4 / Math.PI, 3);

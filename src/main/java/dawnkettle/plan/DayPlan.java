@@ -48,7 +48,19 @@ public record DayPlan(
         return with(other, quality);
     }
 
+    /** The same with more for the crew to know. */
+    public DayPlan withWarnings(List<String> more) {
+        if (more.isEmpty()) return this;
+        List<String> all = new java.util.ArrayList<>(warnings);
+        all.addAll(more);
+        return with(heading, quality, all);
+    }
+
     private DayPlan with(Heading other, Optional<Quality> known) {
+        return with(other, known, warnings);
+    }
+
+    private DayPlan with(Heading other, Optional<Quality> known, List<String> warnings) {
         return new DayPlan(
                 other,
                 orders,

@@ -5,11 +5,13 @@ import dawnkettle.book.ClosedBook;
 import dawnkettle.floor.Budget;
 import dawnkettle.plan.Heading.Frozen;
 import dawnkettle.stock.BeanLot;
+import dawnkettle.stock.LotCode;
 import dawnkettle.stock.StockLot;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * All that a plan is computed from besides the shop.
@@ -25,6 +27,22 @@ public record Evening(
         Committed committed,
         Instant now,
         Budget budget) {
+
+    /** The same evening with beans that are ready as soon as they are wet, planned without search: to compare with. */
+    Evening withBeansReady() {
+        SoakRoom ready = new SoakRoom(
+                soakRoom.temperatures(),
+                soakRoom.call(),
+                soakRoom.occupied(),
+                soakRoom.belief().readyAtOnce());
+        return new Evening(
+                book, outlook, larder, ready, committed, now, new Budget(0, budget.seed(), budget.guardMillis()));
+    }
+
+    /** The same evening with other allowances. */
+    public Evening withAllowances(List<Allowance> allowances) {
+        return new Evening(book, new Outlook(outlook.ahead(), allowances), larder, soakRoom, committed, now, budget);
+    }
 
     /**
      * What else is wanted.
@@ -49,13 +67,19 @@ public record Evening(
      *
      * @param stock packs in the cold room that are promised to nobody
      * @param beans bought lots, the oldest first; empty where nothing was booked
+     * @param held lots of which nothing may leave
      */
-    public record Larder(List<StockLot> stock, List<BeanLot> beans) {
+    public record Larder(List<StockLot> stock, List<BeanLot> beans, Set<LotCode> held) {
         public static final Larder EMPTY = new Larder(List.of(), List.of());
+
+        public Larder(List<StockLot> stock, List<BeanLot> beans) {
+            this(stock, beans, Set.of());
+        }
 
         public Larder {
             stock = List.copyOf(stock);
             beans = List.copyOf(beans);
+            held = Set.copyOf(held);
         }
     }
 
@@ -64,10 +88,17 @@ public record Evening(
      *
      * @param call what was put to soak before the close; empty where nothing had to be
      * @param occupied tubs in which other beans still soak
+     * @param belief how fast this shop's beans soak, and how sure that is
      */
-    public record SoakRoom(Temperatures temperatures, Optional<SoakCall> call, List<Occupied> occupied) {
+    public record SoakRoom(
+            Temperatures temperatures, Optional<SoakCall> call, List<Occupied> occupied, SoakBelief belief) {
         public SoakRoom {
             occupied = List.copyOf(occupied);
+        }
+
+        /** With nothing but the published figures to go by. */
+        public SoakRoom(Temperatures temperatures, Optional<SoakCall> call, List<Occupied> occupied) {
+            this(temperatures, call, occupied, SoakBelief.PUBLISHED);
         }
     }
 

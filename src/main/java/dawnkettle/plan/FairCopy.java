@@ -91,7 +91,9 @@ final class FairCopy {
 
     private PlannedBatch batch(Brew brew, Cases cases) {
         Mass beans = brew.isSoaked() ? brew.size : Mass.ZERO;
-        Mass water = wholeGrams(beans.times(brew.recipe.water(), RoundingMode.HALF_UP));
+        Mass ground = wholeGrams(beans.times(brew.recipe.water(), RoundingMode.HALF_UP));
+        Mass water = ground.minus(MassBalance.steam(
+                brew.recipe, beans, evening.soakRoom().temperatures().tap()));
         List<PlannedBatch.Filled> filled = new ArrayList<>();
         brew.packs.forEach((product, packs) -> {
             if (packs > 0) filled.add(cases.filled(brew, product, packs, names.lot(brew)));
@@ -102,7 +104,7 @@ final class FairCopy {
                 brew.recipe.code(),
                 beans,
                 water,
-                brew.recipe.coagulant().map(coagulant -> dose(coagulant, beans, water)),
+                brew.recipe.coagulant().map(coagulant -> dose(coagulant, beans, ground)),
                 brew.expected(),
                 brew.soaks.stream()
                         .map(share -> new PlannedBatch.FromTub(share.tub().tub.code(), share.beans()))
@@ -119,8 +121,7 @@ final class FairCopy {
     /** The milk is what is ground less the okara; the coagulant goes by the milk. */
     private static PlannedBatch.Dose dose(Coagulant coagulant, Mass beans, Mass water) {
         Mass milk = MassBalance.milk(beans, water);
-        return new PlannedBatch.Dose(
-                coagulant.material(), wholeGrams(milk.times(coagulant.perMilk(), RoundingMode.HALF_UP)));
+        return new PlannedBatch.Dose(coagulant.material(), wholeGrams(coagulant.dose(milk)));
     }
 
     private static Mass wholeGrams(Mass mass) {
@@ -167,8 +168,8 @@ final class FairCopy {
     }
 
     private List<PlannedOperation> operations(List<Brew> brews) {
-        FloorOfDay floor = new FloorOfDay(
-                shop, clock, evening.now(), evening.committed().disruption());
+        FloorOfDay floor =
+                new FloorOfDay(shop, clock, evening.now(), evening.committed().disruption());
         List<PlannedOperation> operations = new ArrayList<>();
         for (Brew brew : brews)
             for (Placement placement : steps.get(brew).values()) {

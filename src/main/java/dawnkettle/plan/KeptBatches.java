@@ -56,8 +56,7 @@ final class KeptBatches {
             for (PlannedBatch batch : before.batches()) {
                 boolean dead = givenUp.contains(batch.id());
                 Optional<Instant> at = Optional.ofNullable(lost.get(batch.id()));
-                if (dead || at.isPresent())
-                    batch.feeds().forEach(feed -> lose(feed.batch(), at.orElse(evening.now())));
+                if (dead || at.isPresent()) batch.feeds().forEach(feed -> lose(feed.batch(), at.orElse(evening.now())));
             }
         } while (lost.size() + givenUp.size() > known);
     }
@@ -66,8 +65,9 @@ final class KeptBatches {
         return evening.committed().has(Frozen.Kind.BATCH_STARTED, batch);
     }
 
-    boolean isGivenUp(String batch) {
-        return givenUp.contains(batch);
+    /** Whether its lot is held: nothing of it may leave. */
+    boolean isHeld(Brew brew) {
+        return evening.larder().held().contains(before.batch(brew.name).lot());
     }
 
     /** Batches that are lost or given up. */
@@ -123,8 +123,7 @@ final class KeptBatches {
     private boolean isDelivered(PlannedBatch batch) {
         return before.allocation().stream()
                 .anyMatch(one -> one.lot().equals(batch.lot())
-                        && evening.committed()
-                                .has(Frozen.Kind.ROUTE_GONE, Van.due(one.route(), one.deliveryDate())));
+                        && evening.committed().has(Frozen.Kind.ROUTE_GONE, Van.due(one.route(), one.deliveryDate())));
     }
 
     private Mass fedWith(PlannedBatch child) {

@@ -1,7 +1,9 @@
 package dawnkettle.plan;
 
+import dawnkettle.measure.Celsius;
 import dawnkettle.measure.Mass;
 import dawnkettle.measure.Share;
+import dawnkettle.shop.Recipe;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -28,6 +30,12 @@ public final class MassBalance {
     private static final Share TAKEN_UP = Share.of("1.15");
 
     private MassBalance() {}
+
+    /** Of the solids, in the milk that is drawn off (same source); what is not in the tofu of it goes with the whey. */
+    public static final Share SOLIDS_TO_MILK = Share.percent(63);
+
+    /** Of the solids, in the soak water: what the same source has for soak water and whey, less the milk's that is no tofu. */
+    static final Share SOLIDS_LEACHED = Share.percent(14 - (63 - 52));
 
     /** What is left over of the solids when tofu, okara, soak water and whey are counted: lost in handling. */
     public static Share lost() {
@@ -73,10 +81,40 @@ public final class MassBalance {
 
     /**
      * Milk from {@code beans} that were soaked and then ground with {@code water}: all that is ground, less the okara.
-     * Steam and evaporation are left out.
+     * The water counts the steam that is blown in; evaporation is left out.
      */
     public static Mass milk(Mass beans, Mass water) {
         Mass takenUp = beans.times(TAKEN_UP, RoundingMode.HALF_UP);
         return beans.plus(takenUp).plus(water).minusOrZero(okara(beans));
+    }
+
+    /** Water that soaked beans bring along. */
+    static Mass takenUp(Mass beans) {
+        return beans.times(TAKEN_UP, RoundingMode.HALF_UP);
+    }
+
+    /** MJ that bring a batch's slurry from the tap's temperature to the boil. */
+    static double megajoules(Recipe recipe, Mass beans, Celsius tap) {
+        Mass ground = beans.times(recipe.water(), RoundingMode.HALF_UP);
+        double kilograms = inKilograms(beans.plus(takenUp(beans)).plus(ground));
+        if (kilograms == 0) return 0;
+        double solids = inKilograms(beans.times(WATER_OF_BEANS.rest(), RoundingMode.HALF_UP)) / kilograms;
+        return KettleHeat.megajoules(kilograms, 1 - solids, tap.degrees(), KettleHeat.BOILING);
+    }
+
+    /**
+     * Water that direct steam leaves in the kettle, in whole grams: it is part of the recipe's water, and so much less goes
+     * to the mill. Nothing where the kettle is heated through its wall.
+     */
+    static Mass steam(Recipe recipe, Mass beans, Celsius tap) {
+        if (!recipe.kettle().directSteam()) return Mass.ZERO;
+        double slurry = inKilograms(beans.plus(takenUp(beans)).plus(beans.times(recipe.water(), RoundingMode.HALF_UP)));
+        if (slurry == 0) return Mass.ZERO;
+        double share = KettleHeat.steam(megajoules(recipe, beans, tap)) / slurry; // of what there is before the steam
+        return Mass.grams(Math.round(1000 * slurry * share / (1 + share)));
+    }
+
+    private static double inKilograms(Mass mass) {
+        return mass.milligrams() / 1e6;
     }
 }

@@ -27,7 +27,8 @@ public final class PlanDay {
         this.shop = new CooledRecipes(shop).shop();
         this.evening = evening;
         this.clock = new DayClock(evening.book().productionDate(), shop.house().zone());
-        this.times = new TubTimes(SoakLaw.DEFAULT, evening.soakRoom().temperatures(), fillMinutes());
+        this.times = new TubTimes(
+                evening.soakRoom().belief().law(), evening.soakRoom().temperatures(), clock, fillMinutes());
     }
 
     /**
@@ -47,7 +48,30 @@ public final class PlanDay {
         PlanDay day = new PlanDay(shop, evening);
         Wants wants = day.wants();
         Attempt.Outcome outcome = day.search(wants);
-        return new CallSoak(day.shop, evening, day.clock).of(outcome, closesAt);
+        List<String> notes = outcome.tubs().isEmpty() ? List.of() : day.waysOut(wants, outcome);
+        return new CallSoak(day.shop, evening, day.clock).of(outcome, closesAt, notes);
+    }
+
+    /** What helps where the soak makes vans late, against the same day with beans that stand ready. */
+    private List<String> waysOut(Wants wants, Attempt.Outcome outcome) {
+        SoakWaysOut.Day planned = day(wants, outcome);
+        if (planned.late().isEmpty()) return List.of();
+        PlanDay ready = new PlanDay(shop, evening.withBeansReady());
+        Wants same = ready.wants();
+        SoakWaysOut.Day soaked = day(same, ready.search(same));
+        return new SoakWaysOut(times, clock, outcome.tubs().get(0).tub).of(planned, soaked);
+    }
+
+    private SoakWaysOut.Day day(Wants wants, Attempt.Outcome outcome) {
+        int first = outcome.brews().stream()
+                .filter(Brew::isSoaked)
+                .mapToInt(outcome::start)
+                .min()
+                .orElse(DayClock.HORIZON_MINUTES);
+        Mass allowed = Mass.sum(
+                CallAllowances.beans(shop, evening.outlook().allowances()).values());
+        Mass beans = Mass.sum(outcome.tubs().stream().map(tub -> tub.beans).toList());
+        return new SoakWaysOut.Day(first, VanMinutes.late(wants, outcome), beans.minusOrZero(allowed));
     }
 
     private DayPlan plan() {
@@ -68,7 +92,8 @@ public final class PlanDay {
     /** Plans with all that is wanted; takes out what the day has no room for and plans again until all that is left fits. */
     private Attempt.Outcome search(Wants wants) {
         Map<String, Integer> caps = new TreeMap<>();
-        FloorOfDay floor = new FloorOfDay(shop, clock, evening.now(), evening.committed().disruption());
+        FloorOfDay floor =
+                new FloorOfDay(shop, clock, evening.now(), evening.committed().disruption());
         for (int attempt = 0; attempt < TRIES; attempt++) {
             List<Brew> brews = new Batches(shop, wants, limits(caps)).make();
             Attempt.Outcome outcome =
@@ -178,7 +203,7 @@ public final class PlanDay {
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no tub " + soak.tub()));
         int fill = clock.minute(soak.fillAt());
-        SoakLaw.Course course = times.course(tub, soak.waterTemperature());
+        SoakLaw.Course course = times.course(tub, soak.waterTemperature(), fill);
         TubDraft draft = new TubDraft(
                 tub,
                 soak.soakGroup(),

@@ -4,6 +4,7 @@ import dawnkettle.measure.Celsius;
 import dawnkettle.measure.Mass;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One tub of soaking beans.
@@ -19,6 +20,7 @@ import java.util.List;
  * @param equivalentMinutes from filling to the first grind, as minutes at 20 °C
  * @param leftOver soaked beans that no batch takes: drained and chilled, or lost
  * @param batches ids of the batches ground from it, in the order of grinding
+ * @param certainty how sure {@code readyAt} is; empty where nobody knows any more
  */
 public record PlannedSoak(
         String tub,
@@ -34,9 +36,51 @@ public record PlannedSoak(
         Instant latestGrindAt,
         int equivalentMinutes,
         Mass leftOver,
-        List<String> batches) {
+        List<String> batches,
+        Optional<Certainty> certainty) {
     public PlannedSoak {
         beanLots = List.copyOf(beanLots);
         batches = List.copyOf(batches);
     }
+
+    /** One of which it is not known how sure it is. */
+    public PlannedSoak(
+            String tub,
+            String soakGroup,
+            Mass beans,
+            List<String> beanLots,
+            Mass water,
+            Celsius waterTemperature,
+            Celsius room,
+            String source,
+            Instant fillAt,
+            Instant readyAt,
+            Instant latestGrindAt,
+            int equivalentMinutes,
+            Mass leftOver,
+            List<String> batches) {
+        this(
+                tub,
+                soakGroup,
+                beans,
+                beanLots,
+                water,
+                waterTemperature,
+                room,
+                source,
+                fillAt,
+                readyAt,
+                latestGrindAt,
+                equivalentMinutes,
+                leftOver,
+                batches,
+                Optional.empty());
+    }
+
+    /**
+     * In four nights of five the beans are ready between these.
+     *
+     * @param observations how often somebody of this shop looked and wrote it down
+     */
+    public record Certainty(Instant soonest, Instant latest, int observations) {}
 }

@@ -56,6 +56,8 @@ final class Remarks {
             if (route.lateMinutes() > 0)
                 warnings.add("Van " + route.route() + " is packed " + route.lateMinutes() + " min late, at "
                         + TIME.format(route.packedBy().atZone(clock.zone())) + ".");
+        if (!outcome.tubs().isEmpty())
+            warnings.addAll(SoakDoubts.of(evening.soakRoom().temperatures()));
         outcome.tubs().forEach(tub -> ofTub(tub, outcome, warnings));
         ofWarmWater(outcome, warnings);
         outcome.brews().forEach(brew -> ofSoak(brew, outcome.start(brew), warnings));

@@ -1,7 +1,5 @@
 package dawnkettle.plan;
 
-import dawnkettle.book.BookLine;
-import dawnkettle.book.ClosedBook;
 import dawnkettle.floor.Budget;
 import dawnkettle.floor.Placement;
 import dawnkettle.measure.Mass;
@@ -29,6 +27,7 @@ final class Revision {
     private final DayClock clock;
     private final TubTimes times;
     private final DayPlan before;
+    private final GoneVans gone;
     private final SheetOnTheWall wall;
     private final FloorOfDay floor;
     private final KeptBatches kept;
@@ -36,34 +35,14 @@ final class Revision {
     Revision(Shop shop, Evening evening, DayClock clock, TubTimes times) {
         this.shop = shop;
         this.before = evening.committed().before().orElseThrow();
-        this.evening = asItStands(evening, before, clock);
+        this.gone = new GoneVans(evening, before);
+        this.evening = gone.asItStands(clock);
         this.clock = clock;
         this.times = times;
-        this.floor = new FloorOfDay(shop, clock, evening.now(), evening.committed().disruption());
+        this.floor =
+                new FloorOfDay(shop, clock, evening.now(), evening.committed().disruption());
         this.wall = new SheetOnTheWall(before, this.evening, clock, floor.hands());
         this.kept = new KeptBatches(shop, this.evening, before);
-    }
-
-    /** Stock as it was before this day's plan promised any of it; vans that have gone carry what they left with. */
-    private static Evening asItStands(Evening evening, DayPlan before, DayClock clock) {
-        List<BookLine> lines = new ArrayList<>();
-        for (PlannedOrder order : before.orders()) if (isGone(evening, order.line())) lines.add(order.line());
-        for (BookLine line : evening.book().lines())
-            if (!isGone(evening, line)
-                    || lines.stream().noneMatch(one -> one.order().equals(line.order()) && one.line() == line.line()))
-                lines.add(line);
-        return new Evening(
-                new ClosedBook(clock.day(), evening.book().closedAt(), lines),
-                evening.outlook(),
-                new Evening.Larder(before.stock(), evening.larder().beans()),
-                evening.soakRoom(),
-                evening.committed(),
-                evening.now(),
-                evening.budget());
-    }
-
-    private static boolean isGone(Evening evening, BookLine line) {
-        return evening.committed().has(Frozen.Kind.ROUTE_GONE, Van.due(line.route(), line.deliveryDate()));
     }
 
     DayPlan plan() {
@@ -71,7 +50,7 @@ final class Revision {
             Wants wants = new Wants(shop, evening, clock);
             kept.rebuild();
             giveAsBefore(wants);
-            leaveGone(wants);
+            gone.leave(wants);
             reuse(wants);
             wants.lines.forEach(this::keepDeclined);
             List<Brew> more = new Batches(shop, wants, limits()).make();
@@ -88,29 +67,15 @@ final class Revision {
         }
     }
 
-    /** What had not been given when a van left does not catch up with it. */
-    private void leaveGone(Wants wants) {
-        for (OpenLine line : wants.lines) {
-            if (line.line.isEmpty() || !isGone(evening, line.line.get())) continue;
-            Optional<PlannedOrder> was = before.orders().stream()
-                    .filter(order -> order.line().equals(line.line.get()))
-                    .findFirst();
-            line.refuse(
-                    line.open(),
-                    was.map(PlannedOrder::reason)
-                            .filter(reason -> !reason.isEmpty())
-                            .orElse("van " + line.line.get().route() + " has gone"));
-        }
-    }
-
     /** A line keeps the lots that the sheet on the wall names for it, as far as it still wants them and they are not lost. */
     private void giveAsBefore(Wants wants) {
         for (Allocation one : before.allocation()) {
             if (one.fromStock()) continue;
             Optional<Brew> brew = kept.of(one);
             if (brew.isEmpty()) continue;
+            boolean gives = !brew.get().isLost() && !kept.isHeld(brew.get());
             wants.lines.stream()
-                    .filter(line -> line.isFor(one) && (!brew.get().isLost() || isGone(evening, line.line.get())))
+                    .filter(line -> line.isFor(one) && (gives || gone.carry(line)))
                     .forEach(line -> give(line, brew.get(), one.packs()));
         }
     }
@@ -139,13 +104,13 @@ final class Revision {
     private void reuse(Wants wants) {
         Map<String, List<Brew>> byRecipe = new HashMap<>();
         for (Brew brew : kept.brews()) {
-            if (!isOpen(brew) || !isWanted(wants, brew.recipe)) continue;
+            if (kept.isHeld(brew) || !isOpen(brew) || !isWanted(wants, brew.recipe)) continue;
             for (Product product : List.copyOf(brew.packs.keySet())) brew.empty(product, free(brew, product, wants));
             byRecipe.computeIfAbsent(brew.recipe.code(), code -> new ArrayList<>())
                     .add(brew);
         }
         List<OpenLine> movable = wants.lines.stream()
-                .filter(line -> line.line.isPresent() && !isGone(evening, line.line.get()))
+                .filter(line -> line.line.isPresent() && !gone.carry(line))
                 .toList();
         byRecipe.forEach(
                 (recipe, brews) -> new LateServing(brews, this::packed).serve(wants.of(shop.recipe(recipe)), movable));
@@ -180,7 +145,8 @@ final class Revision {
 
     private void leaveFree(OpenLine line, Wants wants) {
         for (Brew brew : kept.brews())
-            if (brew.packs.containsKey(line.product) && !brew.isLost()) give(line, brew, Math.max(0, free(brew, line.product, wants)));
+            if (brew.packs.containsKey(line.product) && !brew.isLost())
+                give(line, brew, Math.max(0, free(brew, line.product, wants)));
     }
 
     private int free(Brew brew, Product product, Wants wants) {
@@ -195,7 +161,8 @@ final class Revision {
 
     private boolean isOpen(Brew brew) {
         PlannedBatch batch = before.batch(brew.name);
-        if (brew.isLost() || evening.committed().has(Frozen.Kind.LOT_LABELLED, batch.lot().text())) return false;
+        if (brew.isLost()
+                || evening.committed().has(Frozen.Kind.LOT_LABELLED, batch.lot().text())) return false;
         List<PlannedOperation> steps = before.operationsOf(brew.name);
         return steps.get(steps.size() - 1).start().isAfter(wall.freeze());
     }
@@ -252,8 +219,7 @@ final class Revision {
     private static boolean isWorse(Attempt.Outcome one, Attempt.Outcome other) {
         if (one.failed().size() != other.failed().size())
             return one.failed().size() > other.failed().size();
-        return one.run().score().weightedLateness()
-                > other.run().score().weightedLateness();
+        return one.run().score().weightedLateness() > other.run().score().weightedLateness();
     }
 
     private Attempt.Outcome run(Wants wants, List<Brew> more, Map<String, List<Placement>> fixed) {

@@ -34,6 +34,9 @@ public record SoakLaw(double equilibrium, double rateHours, double activationJou
     private static final double REFERENCE_KELVIN = 293.15;
     private static final int LONGEST_MINUTES = 4 * 24 * 60;
 
+    /** No published observation of the soak lies below this (the coldest is 5 °C): colder water is a guess of a guess. */
+    public static final double COLDEST_SEEN = 5;
+
     /**
      * Hours after which soaking beans are lost, by temperature: engineering limits, about half-way between sources that
      * disagree by a factor of two (Mulyowidarso: 30 °C and 24 h is full fermentation).
@@ -71,37 +74,52 @@ public record SoakLaw(double equilibrium, double rateHours, double activationJou
 
     /** The course of a tub filled with water of one temperature in a room of another. */
     public Course course(Celsius water, Celsius room, Tub tub) {
+        return course(TubWater.inSteadyRoom(water, room, tub));
+    }
+
+    /** The course of a tub whose water is known minute by minute. */
+    Course course(TubWater water) {
         double needed = readyEquivalentMinutes();
         double soaked = 0;
         double spent = 0;
         double warmth = 0;
         int ready = -1;
         for (int minute = 0; minute < LONGEST_MINUTES; minute++) {
-            double celsius = temperature(water, room, tub, minute + 0.5);
+            double celsius = water.at(minute);
             if (ready < 0 && soaked >= needed) ready = minute;
             if (ready < 0) warmth += celsius;
             if (spent >= WHOLE) return new Course(ready < 0 ? minute : ready, minute, warmth / Math.max(1, ready));
             soaked += speed(celsius);
             spent += 1 / (60 * limitHours(celsius));
         }
-        throw new IllegalStateException("a tub at " + room + " is neither ready nor over within four days");
+        throw new IllegalStateException("a tub at " + water.at(0) + " °C is neither ready nor over within four days");
     }
 
     /** Minutes at 20 °C that the first {@code minutes} after filling are worth. */
     public int equivalentMinutes(Celsius water, Celsius room, Tub tub, int minutes) {
+        return equivalentMinutes(TubWater.inSteadyRoom(water, room, tub), minutes);
+    }
+
+    /** Minutes at 20 °C that the first {@code minutes} in such water are worth. */
+    int equivalentMinutes(TubWater water, int minutes) {
         double soaked = 0;
-        for (int minute = 0; minute < minutes; minute++) soaked += speed(temperature(water, room, tub, minute + 0.5));
+        for (int minute = 0; minute < minutes; minute++) soaked += speed(water.at(minute));
         return (int) Math.round(soaked);
+    }
+
+    /** Hours in such water until the target is reached, to the part of a minute. */
+    double hoursToReady(TubWater water) {
+        double left = readyEquivalentMinutes();
+        for (int minute = 0; ; minute++) {
+            double more = speed(water.at(minute));
+            if (more >= left) return (minute + left / more) / 60;
+            left -= more;
+        }
     }
 
     /** How much faster than at 20 °C. */
     private double speed(double celsius) {
         return StrictMath.exp(activationJoules / GAS_CONSTANT * (1 / REFERENCE_KELVIN - 1 / (celsius + 273.15)));
-    }
-
-    private static double temperature(Celsius water, Celsius room, Tub tub, double minute) {
-        double hoursToRoom = tub.hoursToRoomTenths() / 10.0;
-        return room.degrees() + (water.degrees() - room.degrees()) * StrictMath.exp(-minute / 60 / hoursToRoom);
     }
 
     /** Hours that beans keep in water of a steady temperature; above 30 °C the line goes on down, not below one hour. */

@@ -5,8 +5,10 @@ import dawnkettle.shop.Floor;
 import dawnkettle.shop.Presence;
 import dawnkettle.shop.ShopCalendar;
 import dawnkettle.shop.Tub;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,15 +29,15 @@ final class TubTimes {
     private static final int DAYS_BACK = 4;
 
     private final SoakLaw law;
-    private final Celsius room;
-    private final Celsius tap;
+    private final Temperatures temperatures;
+    private final DayClock clock;
     private final List<Integer> fills;
     private final Map<String, SoakLaw.Course> courses = new HashMap<>();
 
-    TubTimes(SoakLaw law, Temperatures temperatures, List<Integer> fills) {
+    TubTimes(SoakLaw law, Temperatures temperatures, DayClock clock, List<Integer> fills) {
         this.law = law;
-        this.room = temperatures.room();
-        this.tap = temperatures.tap();
+        this.temperatures = temperatures;
+        this.clock = clock;
         this.fills = fills;
     }
 
@@ -83,6 +85,28 @@ final class TubTimes {
                         .mapToInt(water -> fill + course(tub, water).readyMinutes())
                         .min()
                         .orElseThrow());
+    }
+
+    /** A tub filled as soon as anybody can, and when its beans are ready. */
+    record Soonest(Celsius water, int fill, SoakLaw.Course course) {
+        int ready() {
+            return fill + course.readyMinutes();
+        }
+    }
+
+    /** With the tap's water; empty when nobody is there. */
+    Optional<Soonest> soonestByTap(Tub tub) {
+        Celsius tap = temperatures.tap();
+        return fills.stream().min(Integer::compare).map(fill -> new Soonest(tap, fill, course(tub, tap)));
+    }
+
+    /** With water as warm as is allowed; of two that are as quick the cooler. */
+    Optional<Soonest> soonestWarmed(Tub tub) {
+        return fills.stream()
+                .min(Integer::compare)
+                .flatMap(fill -> waters(tub).stream()
+                        .map(water -> new Soonest(water, fill, course(tub, water)))
+                        .min(Comparator.comparingInt(Soonest::ready).thenComparing(Soonest::water)));
     }
 
     /**
@@ -140,8 +164,8 @@ final class TubTimes {
     /** Tap water first, then a degree warmer each, as long as the mean stays cool enough and the window wide enough. */
     private List<Celsius> waters(Tub tub) {
         List<Celsius> waters = new ArrayList<>();
-        waters.add(tap);
-        for (int tenths = tap.tenths() + 10; tenths <= 10 * SoakLaw.WARMEST_MEAN; tenths += 10) {
+        waters.add(temperatures.tap());
+        for (int tenths = temperatures.tap().tenths() + 10; tenths <= 10 * SoakLaw.WARMEST_MEAN; tenths += 10) {
             Celsius warm = Celsius.tenths(tenths);
             SoakLaw.Course course = course(tub, warm);
             if (course.mean() <= SoakLaw.WARMEST_MEAN && course.windowMinutes() >= SoakLaw.NARROWEST_WINDOW_MINUTES)
@@ -150,8 +174,19 @@ final class TubTimes {
         return waters;
     }
 
+    /** The course of a tub that is filled after the last reading of the room. */
     SoakLaw.Course course(Tub tub, Celsius water) {
         return courses.computeIfAbsent(
-                tub.hoursToRoomTenths() + "/" + water.tenths(), key -> law.course(water, room, tub));
+                tub.hoursToRoomTenths() + "/" + water.tenths(), key -> law.course(water, temperatures.room(), tub));
+    }
+
+    /** The course of a tub that is or was filled at a minute, with what the room has done since. */
+    SoakLaw.Course course(Tub tub, Celsius water, int fill) {
+        Instant at = clock.instant(fill);
+        if (temperatures.curve().isSteady() || !at.isBefore(temperatures.curve().steadyFrom()))
+            return course(tub, water);
+        return courses.computeIfAbsent(
+                tub.hoursToRoomTenths() + "/" + water.tenths() + "/" + fill,
+                key -> law.course(TubWater.inRoom(water, temperatures.curve(), tub, at)));
     }
 }

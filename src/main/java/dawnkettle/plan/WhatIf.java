@@ -1,6 +1,11 @@
 package dawnkettle.plan;
+
 import dawnkettle.shop.Shop;
+
 final class WhatIf {
     WhatIf(Shop shop, Evening evening, DayPlan plan) {}
-    IfCard card() { throw new UnsupportedOperationException(); }
+
+    IfCard card() {
+        throw new UnsupportedOperationException();
+    }
 }

@@ -8,19 +8,66 @@ sealed interface Block {
 
     void draw(Canvas canvas, Frame frame);
 
-    /** A heading that a reader may jump to; what comes after it stays with it. */
-    record Heading(String text) implements Block {
-        private static final Lettering LETTERING = Lettering.bold(14);
+    /** Whether it gets the mark of what is changed, where it was not so before. */
+    default boolean marksChange(boolean isNew) {
+        return isNew;
+    }
+
+    /** Lines of several sizes, without a frame. */
+    record Plain(List<Cell.Phrase> phrases) implements Block {
+        private static final double GAP_MM = 1;
 
         @Override
         public double heightMm(double width, Typeface typeface) {
-            return 3 + new Wrapping(typeface).lines(text, LETTERING, width).size() * LETTERING.lineMm() + 0.8;
+            return new Cell.Lines(phrases).heightMm(width, typeface) + 2 * GAP_MM;
+        }
+
+        @Override
+        public void draw(Canvas canvas, Frame frame) {
+            new Cell.Lines(phrases).draw(canvas, new Frame(frame.x(), frame.y() + GAP_MM, frame.width(), 0));
+        }
+    }
+
+    /** What the mark of changed rows means, beside such a mark. */
+    record Legend(String text) implements Block {
+        private static final Lettering LETTERING = Lettering.bold(10.5);
+
+        @Override
+        public double heightMm(double width, Typeface typeface) {
+            return new Wrapping(typeface).heightMm(text, LETTERING, width) + 1;
+        }
+
+        @Override
+        public void draw(Canvas canvas, Frame frame) {
+            canvas.lines(frame, LETTERING, text);
+        }
+
+        @Override
+        public boolean marksChange(boolean isNew) {
+            return true;
+        }
+    }
+
+    /** A heading that a reader may jump to; what comes after it stays with it. */
+    record Heading(String text, Lettering lettering, double gapMm) implements Block {
+        Heading(String text) {
+            this(text, Lettering.bold(14), 3);
+        }
+
+        /** For a page that must hold all of something. */
+        static Heading small(String text) {
+            return new Heading(text, Lettering.bold(11.5), 1);
+        }
+
+        @Override
+        public double heightMm(double width, Typeface typeface) {
+            return gapMm + new Wrapping(typeface).heightMm(text, lettering, width) + 0.8;
         }
 
         @Override
         public void draw(Canvas canvas, Frame frame) {
             canvas.bookmark(text, frame.y());
-            canvas.lines(new Frame(frame.x(), frame.y() + 3, frame.width(), 0), LETTERING, text);
+            canvas.lines(new Frame(frame.x(), frame.y() + gapMm, frame.width(), 0), lettering, text);
         }
     }
 
@@ -35,12 +82,9 @@ sealed interface Block {
         @Override
         public double heightMm(double width, Typeface typeface) {
             double inner = width - 2 * PAD_MM;
-            double height = title.isBlank() ? 0 : TITLE.lineMm();
-            for (String sentence : sentences)
-                height += new Wrapping(typeface)
-                                .lines(sentence, SENTENCE, inner - bulletMm())
-                                .size()
-                        * SENTENCE.lineMm();
+            Wrapping wrapping = new Wrapping(typeface);
+            double height = title.isBlank() ? 0 : wrapping.heightMm(title, TITLE, inner);
+            for (String sentence : sentences) height += wrapping.heightMm(sentence, SENTENCE, inner - bulletMm());
             return height + 2 * PAD_MM + GAP_MM;
         }
 
@@ -72,5 +116,10 @@ sealed interface Block {
 
         @Override
         public void draw(Canvas canvas, Frame frame) {}
+
+        @Override
+        public boolean marksChange(boolean isNew) {
+            return false;
+        }
     }
 }

@@ -2,15 +2,35 @@ package dawnkettle.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** A page while it is being filled. */
 final class Canvas {
+    static final String BETWEEN = " ";
+
     private final List<Mark> marks = new ArrayList<>();
     private final List<Page.Bookmark> bookmarks = new ArrayList<>();
     private final Typeface typeface;
 
     Canvas(Typeface typeface) {
         this.typeface = typeface;
+    }
+
+    /** How many marks there are. */
+    int size() {
+        return marks.size();
+    }
+
+    /** What the marks from the one of that number on say. */
+    String textFrom(int from) {
+        return marks.subList(from, marks.size()).stream()
+                .filter(Mark.Text.class::isInstance)
+                .map(mark -> ((Mark.Text) mark).string())
+                .collect(Collectors.joining(BETWEEN));
+    }
+
+    void slope(double x1, double y1, double x2, double y2) {
+        marks.add(new Mark.Rule(x1, y1, x2, y2, 0.6));
     }
 
     Typeface typeface() {
@@ -24,9 +44,9 @@ final class Canvas {
     /** Text that is broken into lines within the frame's width, from the frame's top; returns the y below it. */
     double lines(Frame frame, Lettering lettering, String string) {
         double y = frame.y();
-        for (String line : new Wrapping(typeface).lines(string, lettering, frame.width())) {
-            text(anchor(frame, lettering.align()), y + lettering.riseMm(), lettering, line);
-            y += lettering.lineMm();
+        for (Wrapping.Line line : new Wrapping(typeface).set(string, lettering, frame.width())) {
+            text(anchor(frame, lettering.align()), y + line.lettering().riseMm(), line.lettering(), line.text());
+            y += line.lettering().lineMm();
         }
         return y;
     }
@@ -37,6 +57,10 @@ final class Canvas {
             case CENTRE -> frame.x() + frame.width() / 2;
             case RIGHT -> frame.right();
         };
+    }
+
+    void line(Mark.Rule rule) {
+        marks.add(rule);
     }
 
     void across(double x1, double x2, double y, double widthMm) {
@@ -52,7 +76,7 @@ final class Canvas {
     }
 
     void bookmark(String title, double y) {
-        bookmarks.add(new Page.Bookmark(title, y));
+        bookmarks.add(new Page.Bookmark(Words.first(title), y));
     }
 
     /** This page with what stands at its head. */

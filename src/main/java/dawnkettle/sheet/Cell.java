@@ -27,8 +27,8 @@ sealed interface Cell {
                 Stream.of(phrases).filter(phrase -> !phrase.text().isBlank()).toList());
     }
 
-    static Cell tick(String after, Lettering lettering) {
-        return new Tick(after, lettering);
+    static Tick tick(String after, Lettering lettering) {
+        return new Tick(after, lettering, Tick.SIDE_MM);
     }
 
     /** Rows of prompts, each followed by a line to write on. */
@@ -57,14 +57,8 @@ sealed interface Cell {
         @Override
         public double heightMm(double width, Typeface typeface) {
             return phrases.stream()
-                    .mapToDouble(phrase -> phrase.lettering().lineMm() * lines(phrase, width, typeface))
+                    .mapToDouble(phrase -> new Wrapping(typeface).heightMm(phrase.text(), phrase.lettering(), width))
                     .sum();
-        }
-
-        private static int lines(Phrase phrase, double width, Typeface typeface) {
-            return new Wrapping(typeface)
-                    .lines(phrase.text(), phrase.lettering(), width)
-                    .size();
         }
 
         @Override
@@ -76,11 +70,17 @@ sealed interface Cell {
     }
 
     /** A box to tick, and what it stands for. */
-    record Tick(String after, Lettering lettering) implements Cell {
+    record Tick(String after, Lettering lettering, double sideMm) implements Cell {
         /** Large enough for a thick pencil in a wet hand (common practice, no source). */
         static final double SIDE_MM = 6;
 
+        private static final double SMALL_MM = 4.4;
         private static final double GAP_MM = 1.8;
+
+        /** For the bench, where the pencil is dry. */
+        Tick small() {
+            return new Tick(after, lettering, SMALL_MM);
+        }
 
         @Override
         public double riseMm() {
@@ -90,18 +90,15 @@ sealed interface Cell {
         @Override
         public double heightMm(double width, Typeface typeface) {
             return Math.max(
-                    SIDE_MM,
-                    new Wrapping(typeface)
-                                    .lines(after, lettering, width - SIDE_MM - GAP_MM)
-                                    .size()
-                            * lettering.lineMm());
+                    sideMm,
+                    after.isEmpty() ? 0 : new Wrapping(typeface).heightMm(after, lettering, width - sideMm - GAP_MM));
         }
 
         @Override
         public void draw(Canvas canvas, Frame frame) {
             double middle = frame.y() + lettering.lineMm() / 2;
-            canvas.box(new Frame(frame.x(), middle - SIDE_MM / 2, SIDE_MM, SIDE_MM), Mark.Look.OPEN);
-            double indent = SIDE_MM + GAP_MM;
+            canvas.box(new Frame(frame.x(), middle - sideMm / 2, sideMm, sideMm), Mark.Look.OPEN);
+            double indent = sideMm + GAP_MM;
             canvas.lines(new Frame(frame.x() + indent, frame.y(), frame.width() - indent, 0), lettering, after);
         }
     }
@@ -167,6 +164,9 @@ sealed interface Cell {
         static final double PITCH_MM = 7.2;
 
         private static final Lettering PROMPT = Lettering.plain(9.5);
+        private static final Lettering CAPTION = Lettering.plain(7);
+        private static final double CAPTION_MM = 3.3;
+        private static final double PITCH_FOR_TWO_MM = 7.2;
         private static final double GAP_MM = 1.2;
 
         @Override
@@ -176,7 +176,13 @@ sealed interface Cell {
 
         @Override
         public double heightMm(double width, Typeface typeface) {
-            return rows.size() * pitchMm;
+            return rows.size() * pitchMm + (saysTwice() ? CAPTION_MM : 0);
+        }
+
+        /** The second language has its room below the line, or is left out where lines are close. */
+        private boolean saysTwice() {
+            return pitchMm >= PITCH_FOR_TWO_MM
+                    && rows.stream().flatMap(List::stream).anyMatch(prompt -> prompt.contains(Words.SECOND));
         }
 
         @Override
@@ -194,10 +200,14 @@ sealed interface Cell {
             }
         }
 
-        private static void blank(Canvas canvas, Frame at, String prompt) {
+        /** The first language before the line, the second small below its beginning. */
+        private void blank(Canvas canvas, Frame at, String said) {
+            String prompt = Words.first(said);
             canvas.text(at.x(), at.y(), PROMPT, prompt);
             double from = at.x() + (prompt.isBlank() ? 0 : canvas.typeface().widthMm(prompt, PROMPT) + GAP_MM);
             canvas.across(from, at.right() - GAP_MM, at.y() + 0.4, 0.2);
+            if (saysTwice() && said.contains(Words.SECOND))
+                canvas.text(at.x(), at.y() + CAPTION_MM, CAPTION, said.substring(prompt.length() + 1));
         }
     }
 }

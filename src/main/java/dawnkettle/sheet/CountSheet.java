@@ -48,16 +48,16 @@ public final class CountSheet {
         if (stocktake.packs().isEmpty()) notes.add(desk.say(Word.COUNT_NONE));
         notes.add(desk.say(Word.COUNT_NOTE));
         flow.add(new Block.Panel("", notes, false));
-        flow.add(new Table(columns(Word.COUNT_BEST_BEFORE), 10, packSections()));
+        flow.add(new Table(columns(Word.PICK_BEST_BEFORE), 10, packSections()));
         if (!stocktake.bought().isEmpty())
             flow.add(
                     new Block.Heading(desk.say(Word.COUNT_MATERIALS)),
-                    new Table(columns(Word.COUNT_PRODUCT), 10, List.of(bought())));
+                    new Table(columns(Word.PICK_PRODUCT), 10, List.of(bought())));
     }
 
     private List<Table.Column> columns(Word second) {
         return List.of(
-                new Table.Column(desk.say(Word.COUNT_LOT), 60),
+                new Table.Column(desk.say(Word.PICK_LOT), 60),
                 new Table.Column(desk.say(second), 46),
                 new Table.Column(desk.say(Word.COUNT_BOOK), 30),
                 new Table.Column(desk.say(Word.COUNT_COUNTED), 52));

@@ -6,9 +6,14 @@ import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
+import java.util.Locale;
 
 /** Days and times as the sheets write them: weekday and month always in letters. */
 final class Dates {
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+    private static final DateTimeFormatter ZONE_LETTERS = DateTimeFormatter.ofPattern("z", Locale.ENGLISH);
+    private static final DateTimeFormatter ON_LABEL = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
+
     private final Words words;
     private final ZoneId zone;
 
@@ -17,31 +22,39 @@ final class Dates {
         this.zone = zone;
     }
 
-    /** As "Friday 4 December 2026". */
+    /** As "Friday 4 December 2026", in every language of the sheet. */
     String full(LocalDate day) {
-        return format(Word.DATE_FULL).format(day);
+        return words.say(
+                Word.DATE_FULL,
+                words.item(Word.WEEKDAYS, day.getDayOfWeek().ordinal()),
+                day.getDayOfMonth(),
+                words.item(Word.MONTHS, day.getMonth().ordinal()),
+                day.getYear());
     }
 
     /** As "Fri 4 Dec". */
     String brief(LocalDate day) {
-        return format(Word.DATE_SHORT).format(day);
+        return words.first(
+                Word.DATE_SHORT,
+                words.item(Word.WEEKDAYS_SHORT, day.getDayOfWeek().ordinal()),
+                day.getDayOfMonth(),
+                words.item(Word.MONTHS_SHORT, day.getMonth().ordinal()));
     }
 
-    /** As "18 DEC 2026", the month in letters, so that no reader takes it for a day. */
+    /** As "18 DEC 2026", in whatever language the sheet is: it is held beside the label, which says it so. */
     String onLabel(LocalDate day) {
-        return format(Word.DATE_LABEL).format(day).toUpperCase(words.locale());
+        return ON_LABEL.format(day).toUpperCase(Locale.ROOT);
     }
 
     /** As "02:30"; in the hour that comes twice in autumn with the zone's letters. */
     String time(Instant instant) {
         ZonedDateTime local = instant.atZone(zone);
         boolean twice = zone.getRules().getValidOffsets(local.toLocalDateTime()).size() > 1;
-        return format(Word.TIME).format(local)
-                + (twice ? format("z").format(local).transform(z -> " " + z) : "");
+        return TIME.format(local) + (twice ? " " + ZONE_LETTERS.format(local) : "");
     }
 
     String dayAndTime(Instant instant) {
-        return brief(day(instant)) + ", " + time(instant);
+        return words.first(Word.DAY_TIME, brief(day(instant)), time(instant));
     }
 
     /** The time, and the day before it where that is not {@code today}. */
@@ -60,13 +73,5 @@ final class Dates {
 
     int hour(Instant instant) {
         return instant.atZone(zone).getHour();
-    }
-
-    private DateTimeFormatter format(Word pattern) {
-        return format(words.say(pattern));
-    }
-
-    private DateTimeFormatter format(String pattern) {
-        return DateTimeFormatter.ofPattern(pattern, words.locale());
     }
 }

@@ -114,7 +114,7 @@ record Day(DayPlan plan, Desk desk) {
     String input(PlannedBatch batch) {
         if (!batch.beans().isZero())
             return desk.say(Word.STATION_BEANS, desk.measures().mass(batch.beans()));
-        return String.join(
+        return Words.join(
                 ", ",
                 inputs(batch).stream()
                         .map(input ->
@@ -124,7 +124,7 @@ record Day(DayPlan plan, Desk desk) {
 
     Optional<String> dose(PlannedBatch batch) {
         return batch.coagulant()
-                .map(dose ->
-                        desk.say(Word.STATION_DOSE, desk.measures().dose(dose.mass()), materialName(dose.material())));
+                .map(dose -> desk.say(
+                        Word.STATION_DOSE, desk.dose(dose.material(), dose.mass()), materialName(dose.material())));
     }
 }

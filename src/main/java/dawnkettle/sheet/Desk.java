@@ -1,5 +1,8 @@
 package dawnkettle.sheet;
 
+import dawnkettle.measure.Mass;
+import dawnkettle.plan.Allocation;
+import dawnkettle.plan.PlannedOrder;
 import dawnkettle.shop.Shop;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -7,21 +10,31 @@ import java.util.List;
 import java.util.function.Consumer;
 
 /** What lies before whoever writes the sheets: the shop's book of itself, and how it wants its paper. */
-record Desk(Shop shop, SheetStyle style) {
-    Words words() {
-        return Words.of(style.language());
+record Desk(Shop shop, SheetStyle style, Words words, Rows rows) {
+    Desk(Shop shop, SheetStyle style) {
+        this(shop, style, Words.of(style.settings().languages()), Rows.first());
+    }
+
+    /** The desk at which the sheets are written that replace those of this one. */
+    Desk next() {
+        return new Desk(shop, style, words, rows.next());
     }
 
     String say(Word word, Object... of) {
-        return words().say(word, of);
+        return words.say(word, of);
+    }
+
+    /** In the first language of the sheet only. */
+    String first(Word word, Object... of) {
+        return words.first(word, of);
     }
 
     Dates dates() {
-        return new Dates(words(), shop.house().zone());
+        return new Dates(words, shop.house().zone());
     }
 
     Measures measures() {
-        return new Measures(words(), style.units());
+        return new Measures(words, style.units());
     }
 
     /** The product's name; its code where the shop no longer has it. */
@@ -39,25 +52,60 @@ record Desk(Shop shop, SheetStyle style) {
         return new CasesAndLoose(packs / inCase, packs % inCase);
     }
 
+    /** Cases and loose packs as the customers' lines need them, which is what leaves the bench. */
+    CasesAndLoose count(List<Allocation> lines) {
+        return lines.stream()
+                .map(line -> cases(line.product(), line.packs()))
+                .reduce(CasesAndLoose.NONE, CasesAndLoose::plus);
+    }
+
+    /** A dose as it is measured out: in level scoops and what is weighed on top, where the shop has a scoop for it. */
+    String dose(String material, Mass dose) {
+        Mass scoop = style.settings().scoops().get(material);
+        if (scoop == null || dose.compareTo(scoop) < 0) return measures().dose(dose);
+        long whole = dose.dividedBy(scoop);
+        Mass rest = dose.minus(scoop.times(whole));
+        return rest.isZero()
+                ? first(Word.SCOOPS, whole)
+                : first(Word.SCOOPS_AND, whole, measures().dose(rest));
+    }
+
+    /** What a line of the book does not get, of how much, of what, and why. */
+    String shortOf(Word word, PlannedOrder order) {
+        return say(
+                word,
+                order.declinedPacks(),
+                order.line().packs(),
+                productName(order.line().product()),
+                order.reason());
+    }
+
     String cases(CasesAndLoose counted) {
-        String cases = counted.cases() == 1 ? say(Word.STATION_ONE_CASE) : say(Word.STATION_CASES, counted.cases());
+        String cases = counted.cases() == 1 ? first(Word.STATION_ONE_CASE) : first(Word.STATION_CASES, counted.cases());
         if (counted.loose() == 0) return cases;
-        if (counted.cases() == 0) return say(Word.STATION_LOOSE, counted.loose());
-        return say(Word.STATION_CASES_LOOSE, cases, counted.loose());
+        if (counted.cases() == 0) return first(Word.STATION_LOOSE, counted.loose());
+        return first(Word.STATION_CASES_LOOSE, cases, counted.loose());
     }
 
     /** Lays a sheet out: masthead, then whatever the writer adds. */
     Sheet sheet(Draft draft, Masthead masthead, Consumer<Flow> writer) {
-        Flow flow = new Flow(masthead, draft.paper(), style.typeface(), words());
+        Rows.Said said = rows.of(draft.name());
+        Flow flow = new Flow(masthead, draft.paper(), this, said);
+        if (said.replaces()) flow.add(new Block.Legend(say(Word.CHANGED_HERE)));
         writer.accept(flow);
-        String title = masthead.title() + ", " + masthead.date();
-        Imprint imprint = new Imprint(title, words().locale().toLanguageTag(), draft.paper(), draft.madeAt());
+        if (!said.gone().isEmpty()) {
+            flow.inColumns(1);
+            String gone = say(Word.CHANGED_GONE, String.join("; ", said.gone()));
+            flow.add(new Block.Panel("", List.of(gone), true));
+        }
+        String title = Words.first(masthead.title()) + ", " + Words.first(masthead.date());
+        Imprint imprint = new Imprint(title, words.tag(), draft.paper(), draft.madeAt());
         return new Sheet(draft.kind(), draft.name(), imprint, flow.pages());
     }
 
     Masthead plain(String title, LocalDate day, Instant madeAt) {
-        String facts = say(Word.FACTS_PLAIN, shop.house().name(), dates().dayAndTime(madeAt));
-        return new Masthead("", new Masthead.Name(title, dates().full(day), "", facts), "", List.of());
+        String facts = first(Word.FACTS_PLAIN, shop.house().name(), dates().dayAndTime(madeAt));
+        return new Masthead("", new Masthead.Name(title, dates().full(day), "", facts, ""), "", List.of());
     }
 
     /** Which sheet is being written, on what paper. */
@@ -69,6 +117,11 @@ record Desk(Shop shop, SheetStyle style) {
 
         CasesAndLoose plus(CasesAndLoose other) {
             return new CasesAndLoose(cases + other.cases, loose + other.loose);
+        }
+
+        /** As "3 + 5", under a heading that says what is what. */
+        String brief() {
+            return cases + " + " + loose;
         }
 
         /** Boxes on the van: a part case takes the place of a whole one. */

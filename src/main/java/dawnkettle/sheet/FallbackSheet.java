@@ -1,13 +1,11 @@
 package dawnkettle.sheet;
 
-import dawnkettle.shop.Customer;
 import dawnkettle.shop.Product;
 import dawnkettle.shop.Recipe;
 import dawnkettle.shop.Shop;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeMap;
@@ -56,7 +54,8 @@ public final class FallbackSheet {
         flow.add(new Block.Heading(desk.say(Word.FALLBACK_RECIPES)), kettles());
         flow.add(new Block.Heading(desk.say(Word.FALLBACK_DATES)), dates());
         flow.add(new Block.Panel("", List.of(desk.say(Word.FALLBACK_DATES_NOTE)), false));
-        flow.add(new Block.Heading(desk.say(Word.FALLBACK_DELIVER)), deliver());
+        flow.inColumns(2);
+        flow.add(new Block.Heading(desk.say(Word.FALLBACK_DELIVER)), new FallbackRounds(fallback, desk).table());
     }
 
     private TreeMap<String, List<Fallback.Line>> byProduct() {
@@ -79,11 +78,11 @@ public final class FallbackSheet {
         });
         return new Table(
                 List.of(
-                        new Table.Column(desk.say(Word.FALLBACK_PRODUCT), 62),
+                        new Table.Column(desk.say(Word.PICK_PRODUCT), 62),
                         new Table.Column(desk.say(Word.FALLBACK_LAST_WEEK), 22),
                         new Table.Column(desk.say(Word.FALLBACK_STANDING), 20),
-                        new Table.Column(desk.say(Word.FALLBACK_PACKS), 20),
-                        new Table.Column(desk.say(Word.FALLBACK_CASES), 36),
+                        new Table.Column(desk.say(Word.PICK_PACKS), 20),
+                        new Table.Column(desk.say(Word.PICK_CASES), 36),
                         new Table.Column(desk.say(Word.FALLBACK_MASS), 22),
                         new Table.Column(desk.say(Word.DONE), 13)),
                 9,
@@ -102,7 +101,7 @@ public final class FallbackSheet {
                 .needs().stream().map(this::kettle).toList();
         return new Table(
                 List.of(
-                        new Table.Column(desk.say(Word.FALLBACK_RECIPE), 70),
+                        new Table.Column(desk.say(Word.RUN_RECIPE), 70),
                         new Table.Column(desk.say(Word.FALLBACK_BEANS), 60),
                         new Table.Column(desk.say(Word.FALLBACK_KETTLES), 60)),
                 8.5,
@@ -124,7 +123,7 @@ public final class FallbackSheet {
     }
 
     private Table dates() {
-        List<Table.Column> columns = new ArrayList<>(List.of(new Table.Column(desk.say(Word.FALLBACK_PRODUCT), 66)));
+        List<Table.Column> columns = new ArrayList<>(List.of(new Table.Column(desk.say(Word.PICK_PRODUCT), 66)));
         for (int i = 0; i < PACKING_DAYS; i++)
             columns.add(new Table.Column(
                     desk.say(
@@ -145,55 +144,6 @@ public final class FallbackSheet {
             cells.add(Cell.text(desk.dates().onLabel(until), Lettering.bold(13)));
         }
         return new Row(cells, Row.Look.PLAIN);
-    }
-
-    private Table deliver() {
-        Comparator<Fallback.Line> byStop = Comparator.comparingInt(this::stop)
-                .thenComparing(Fallback.Line::customer)
-                .thenComparing(Fallback.Line::product);
-        TreeMap<String, List<Fallback.Line>> byRoute = fallback.lines().stream()
-                .filter(line -> line.packs() > 0)
-                .sorted(byStop)
-                .collect(Collectors.groupingBy(Fallback.Line::route, TreeMap::new, Collectors.toList()));
-        List<Table.Section> sections = new ArrayList<>();
-        byRoute.forEach((route, lines) -> {
-            Row head = Row.bar(12, routeName(route));
-            sections.add(new Table.Section(
-                    List.of(head),
-                    List.of(Row.bar(12, desk.say(Word.CONTINUED, routeName(route)))),
-                    lines.stream().map(this::delivery).toList(),
-                    false));
-        });
-        return new Table(
-                List.of(
-                        new Table.Column(desk.say(Word.PICK_CUSTOMER), 72),
-                        new Table.Column(desk.say(Word.PICK_PRODUCT), 56),
-                        new Table.Column(desk.say(Word.PICK_PACKS), 16),
-                        new Table.Column(desk.say(Word.PICK_CASES), 34),
-                        new Table.Column(desk.say(Word.ROUTE_GIVEN), 14)),
-                8.5,
-                sections);
-    }
-
-    private String routeName(String code) {
-        return desk.shop().routes().stream()
-                .filter(route -> route.code().equals(code))
-                .map(route -> code + "  " + route.name() + "  " + route.departs())
-                .findFirst()
-                .orElse(code);
-    }
-
-    private int stop(Fallback.Line line) {
-        return desk.shop().findCustomer(line.customer()).map(Customer::stop).orElse(Integer.MAX_VALUE);
-    }
-
-    private Row delivery(Fallback.Line line) {
-        return Row.of(
-                Cell.text(desk.customerName(line.customer()), Lettering.plain(11)),
-                Cell.text(desk.productName(line.product()), Lettering.plain(11)),
-                Cell.text(Integer.toString(line.packs()), Lettering.bold(13)),
-                Cell.text(desk.cases(desk.cases(line.product(), line.packs())), Lettering.plain(10.5)),
-                Cell.tick("", Lettering.plain(11)));
     }
 
     private static Cell plain(int packs) {

@@ -17,6 +17,11 @@ public record Lettering(double points, Weight weight, Align align, Ink ink) {
     /** Room above the baseline, in body sizes: capitals of Noto Sans are 0.714, accents rise to about 0.95. */
     private static final double RISE = 0.95;
 
+    /** How large the second language is beside the first, and its least size (common practice, no source). */
+    private static final double SECOND = 0.78;
+
+    private static final double LEAST = 8;
+
     /** How thick the strokes are. */
     public enum Weight {
         REGULAR,
@@ -54,6 +59,11 @@ public record Lettering(double points, Weight weight, Align align, Ink ink) {
 
     public Lettering ofPoints(double other) {
         return new Lettering(other, weight, align, ink);
+    }
+
+    /** As what is said in a second language stands below the first: smaller, never bold. */
+    Lettering second() {
+        return new Lettering(Math.min(points, Math.max(LEAST, points * SECOND)), Weight.REGULAR, align, ink);
     }
 
     public double lineMm() {

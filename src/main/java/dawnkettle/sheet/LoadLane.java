@@ -35,9 +35,9 @@ record LoadLane(Day day, String station, long capacityGrams, List<PlannedOperati
     private String name() {
         Mass most = moments().stream().map(this::load).reduce(Mass.ZERO, Mass::max);
         Measures measures = day.desk().measures();
-        String load =
-                day.desk().say(Word.RUN_LOAD, measures.aboutMass(most), measures.aboutMass(Mass.grams(capacityGrams)));
-        return day.desk().say(Word.RUN_LANE, day.stationName(station), load);
+        String load = day.desk()
+                .first(Word.RUN_LOAD, measures.aboutMass(most), measures.aboutMass(Mass.grams(capacityGrams)));
+        return day.desk().first(Word.RUN_LANE, day.stationName(station), load);
     }
 
     private List<Instant> moments() {

@@ -7,6 +7,9 @@ public sealed interface Mark {
     /** Hands itself to whoever draws. */
     void showTo(Pen pen);
 
+    /** The same, lower by so many millimetres. */
+    Mark lowered(double mm);
+
     /** Whoever draws: one way for each sort of mark. */
     interface Pen {
         void text(Text text);
@@ -29,6 +32,11 @@ public sealed interface Mark {
         }
 
         @Override
+        public Mark lowered(double mm) {
+            return new Text(x, baseline + mm, lettering, string);
+        }
+
+        @Override
         public String toString() {
             return String.format(Locale.ROOT, "text %.2f %.2f %s |%s|", x, baseline, lettering, string);
         }
@@ -42,6 +50,11 @@ public sealed interface Mark {
         }
 
         @Override
+        public Mark lowered(double mm) {
+            return new Rule(x1, y1 + mm, x2, y2 + mm, widthMm);
+        }
+
+        @Override
         public String toString() {
             return String.format(Locale.ROOT, "rule %.2f %.2f %.2f %.2f w%.2f", x1, y1, x2, y2, widthMm);
         }
@@ -52,6 +65,11 @@ public sealed interface Mark {
         @Override
         public void showTo(Pen pen) {
             pen.box(this);
+        }
+
+        @Override
+        public Mark lowered(double mm) {
+            return new Box(x, y + mm, width, height, look);
         }
 
         @Override

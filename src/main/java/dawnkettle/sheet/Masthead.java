@@ -16,8 +16,9 @@ record Masthead(String first, Name name, String banner, List<String> foot) {
      * @param date for which day, in letters
      * @param revision which revision and what it replaces; may be empty
      * @param facts shop, when it was planned
+     * @param mode white on black where no banner says how much of the plan could be had; may be empty
      */
-    record Name(String title, String date, String revision, String facts) {}
+    record Name(String title, String date, String revision, String facts, String mode) {}
 
     private static final Lettering FIRST = Lettering.plain(10);
     private static final Lettering TITLE = Lettering.bold(21);
@@ -25,6 +26,7 @@ record Masthead(String first, Name name, String banner, List<String> foot) {
     private static final Lettering REVISION = Lettering.bold(12);
     private static final Lettering FACTS = Lettering.plain(10);
     private static final Lettering BANNER = Lettering.bold(12.5).white();
+    private static final Lettering MODE = Lettering.bold(9.5).white();
     private static final Lettering FOOT = Lettering.plain(9);
     private static final double PAGE_MM = 32;
     private static final double BAR_PAD_MM = 0.8;
@@ -62,22 +64,23 @@ record Masthead(String first, Name name, String banner, List<String> foot) {
     double footMm(double width, Typeface typeface) {
         Wrapping wrapping = new Wrapping(typeface);
         return GAP_MM
-                + FOOT.lineMm()
-                        * foot.stream()
-                                .mapToInt(line ->
-                                        wrapping.lines(line, FOOT, width).size())
-                                .sum();
+                + foot.stream()
+                        .mapToDouble(line -> wrapping.heightMm(line, FOOT, width))
+                        .sum();
     }
 
     /** Draws the head and returns the y below it. */
     double draw(Canvas canvas, Frame frame, String pageOf) {
         double y = frame.y();
         if (!first.isBlank()) y = canvas.lines(at(frame, y), FIRST, first);
-        double dateWidth = canvas.typeface().widthMm(name.date(), DATE) + 3;
-        double below = canvas.lines(new Frame(frame.x(), y, frame.width() - dateWidth, 0), TITLE, name.title());
-        canvas.text(frame.right(), y + TITLE.riseMm(), DATE, name.date());
-        y = below;
-        if (!name.revision().isBlank()) y = canvas.lines(at(frame, y), REVISION, name.revision());
+        double dateWidth = new Wrapping(canvas.typeface()).widthMm(name.date(), DATE);
+        double below = canvas.lines(new Frame(frame.x(), y, frame.width() - dateWidth - 3, 0), TITLE, name.title());
+        double drop = TITLE.riseMm() - DATE.riseMm();
+        Frame date = new Frame(frame.right() - dateWidth - 1, y + drop, dateWidth + 1, 0);
+        y = Math.max(below, canvas.lines(date, DATE, name.date()));
+        if (!name.mode().isBlank()) mode(canvas, at(frame, y));
+        if (!name.revision().isBlank())
+            y = canvas.lines(new Frame(frame.x(), y, frame.width() - PAGE_MM, 0), REVISION, name.revision());
         canvas.text(frame.right(), y + FACTS.riseMm(), FACTS.aligned(Lettering.Align.RIGHT), pageOf);
         y = canvas.lines(new Frame(frame.x(), y, frame.width() - PAGE_MM, 0), FACTS, name.facts()) + 0.8;
         if (!banner.isBlank()) y = bar(canvas, at(frame, y));
@@ -85,10 +88,16 @@ record Masthead(String first, Name name, String banner, List<String> foot) {
         return y + GAP_MM;
     }
 
+    private void mode(Canvas canvas, Frame at) {
+        String mode = Words.first(name.mode());
+        double width = canvas.typeface().widthMm(mode, MODE) + 3;
+        canvas.box(new Frame(at.right() - width, at.y() + 0.3, width, REVISION.lineMm() - 0.4), Mark.Look.BLACK);
+        canvas.text(at.right() - 1.5, at.y() + MODE.riseMm() + 0.5, MODE.aligned(Lettering.Align.RIGHT), mode);
+    }
+
     private double bar(Canvas canvas, Frame at) {
         Wrapping wrapping = new Wrapping(canvas.typeface());
-        int lines = wrapping.lines(banner, BANNER, at.width() - 4).size();
-        double height = lines * BANNER.lineMm() + 2 * BAR_PAD_MM;
+        double height = wrapping.heightMm(banner, BANNER, at.width() - 4) + 2 * BAR_PAD_MM;
         canvas.box(new Frame(at.x(), at.y(), at.width(), height), Mark.Look.BLACK);
         canvas.lines(new Frame(at.x() + 2, at.y() + BAR_PAD_MM, at.width() - 4, 0), BANNER, banner);
         return at.y() + height;

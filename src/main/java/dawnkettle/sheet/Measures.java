@@ -30,8 +30,8 @@ final class Measures {
     /** To the whole kilogram or pound, where a picture shows the rest. */
     String aboutMass(Mass mass) {
         return metric
-                ? words.say(Word.KG, plain(mass.inKilograms(0, HALF_EVEN)))
-                : words.say(Word.LB, plain(mass.inPounds(0, HALF_EVEN)));
+                ? words.first(Word.KG, plain(mass.inKilograms(0, HALF_EVEN)))
+                : words.first(Word.LB, plain(mass.inPounds(0, HALF_EVEN)));
     }
 
     /** The same as a figure and its unit. */
@@ -42,32 +42,32 @@ final class Measures {
 
     /** What is weighed on the small scale: whole grams, or ounces to a hundredth with the grams. */
     String dose(Mass mass) {
-        String grams = words.say(
+        String grams = words.first(
                 Word.GRAM,
                 plain(mass.inKilograms(6, HALF_EVEN).movePointRight(3).setScale(0, HALF_EVEN)));
         if (metric) return grams;
         BigDecimal ounces = mass.times(OUNCES_A_POUND).inPounds(2, HALF_EVEN);
-        return words.say(Word.BOTH, words.say(Word.OUNCE, plain(ounces)), grams);
+        return words.first(Word.BOTH, words.first(Word.OUNCE, plain(ounces)), grams);
     }
 
     /** Water, one litre a kilogram: 0.2 % off at 20 °C, less than a bucket's mark shows (from memory). */
     String water(Mass water) {
         BigDecimal litres = water.inKilograms(6, HALF_EVEN);
-        if (metric) return words.say(Word.LITRE, plain(litres.setScale(1, HALF_EVEN)));
-        return words.say(Word.GALLON, plain(litres.divide(LITRES_A_US_GALLON, 1, HALF_EVEN)));
+        if (metric) return words.first(Word.LITRE, plain(litres.setScale(1, HALF_EVEN)));
+        return words.first(Word.GALLON, plain(litres.divide(LITRES_A_US_GALLON, 1, HALF_EVEN)));
     }
 
     String temperature(Celsius celsius) {
-        if (metric) return words.say(Word.CELSIUS, plain(BigDecimal.valueOf(celsius.tenths(), 1)));
-        return words.say(Word.FAHRENHEIT, plain(celsius.inFahrenheit(0, HALF_EVEN)));
+        if (metric) return words.first(Word.CELSIUS, plain(BigDecimal.valueOf(celsius.tenths(), 1)));
+        return words.first(Word.FAHRENHEIT, plain(celsius.inFahrenheit(0, HALF_EVEN)));
     }
 
     private String kilograms(Mass mass) {
-        return words.say(Word.KG, plain(mass.inKilograms(3, HALF_EVEN)));
+        return words.first(Word.KG, plain(mass.inKilograms(3, HALF_EVEN)));
     }
 
     private String pounds(Mass mass) {
-        return words.say(Word.LB, plain(mass.inPounds(2, HALF_EVEN)));
+        return words.first(Word.LB, plain(mass.inPounds(2, HALF_EVEN)));
     }
 
     private static String plain(BigDecimal number) {

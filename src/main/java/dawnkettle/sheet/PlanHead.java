@@ -16,7 +16,8 @@ final class PlanHead {
                 title,
                 desk.dates().full(heading.productionDate()),
                 replaces(heading, desk),
-                desk.say(Word.FACTS, shop, desk.dates().dayAndTime(heading.computedAt())));
+                desk.first(Word.FACTS, shop, desk.dates().dayAndTime(heading.computedAt())),
+                heading.mode() == Heading.Mode.FULL ? desk.say(Word.MODE_FULL) : "");
         return new Masthead(
                 desk.say(Word.DESTROY_FALLBACK, FallbackSheet.number(heading.productionDate())),
                 name,

@@ -36,7 +36,7 @@ final class RouteSheet {
         flow.add(new Block.Panel("", sentences, load.lateMinutes() > 0));
         flow.add(new Table(List.of(new Table.Column("", 1)), 0, List.of(Table.Section.plain(List.of(loaded())))));
         flow.add(new Block.Gap(2));
-        flow.add(new Table(columns(), 8.5, load.stops().stream().map(this::stop).toList()));
+        flow.add(new Table(columns(), 6.4, load.stops().stream().map(this::stop).toList()).dense());
     }
 
     private Row loaded() {
@@ -55,13 +55,13 @@ final class RouteSheet {
     }
 
     private Table.Section stop(Load.Stop stop) {
-        String name = desk.say(Word.ROUTE_STOP, PickSheet.stopNumber(stop), desk.customerName(stop.customer()));
+        String name = desk.first(Word.ROUTE_STOP, PickSheet.stopNumber(stop), desk.customerName(stop.customer()));
         String address = desk.shop()
                 .findCustomer(stop.customer())
                 .map(customer -> customer.address())
                 .orElse("");
         Row head =
-                Row.across(Row.Look.SHADED, Cell.stack(Cell.Phrase.bold(13, name), Cell.Phrase.plain(10.5, address)));
+                Row.across(Row.Look.SHADED, Cell.stack(Cell.Phrase.bold(12.5, name), Cell.Phrase.plain(10.5, address)));
         Row again = Row.shaded(12, desk.say(Word.CONTINUED, name));
         List<Row> rows = new ArrayList<>();
         stop.lines().forEach(line -> rows.add(line(line)));
@@ -81,16 +81,11 @@ final class RouteSheet {
                                 .map(desk.dates()::onLabel)
                                 .orElse(""),
                         Lettering.plain(10.5)),
-                Cell.tick("", Lettering.plain(11)));
+                Cell.tick("", Lettering.plain(11)).small());
     }
 
     private Row shortOrder(PlannedOrder order) {
-        String text = desk.say(
-                Word.ROUTE_SHORT,
-                order.declinedPacks(),
-                order.line().packs(),
-                desk.productName(order.line().product()),
-                order.reason());
+        String text = desk.shortOf(Word.ROUTE_SHORT, order);
         return Row.across(Row.Look.PLAIN, Cell.text(text, Lettering.bold(11)));
     }
 

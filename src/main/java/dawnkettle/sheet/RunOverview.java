@@ -34,7 +34,7 @@ final class RunOverview {
         String summary = summary();
         if (!day.plan().operations().isEmpty()) {
             new Strip(day, flow).draw();
-            summary += " " + desk.say(Word.RUN_STRIP_NOTE);
+            summary = Words.join(" ", List.of(summary, desk.say(Word.RUN_STRIP_NOTE)));
         }
         flow.add(new Block.Panel("", List.of(summary), false));
         panel(Word.RUN_WARNINGS, day.plan().warnings(), true).ifPresent(flow::add);
@@ -105,7 +105,7 @@ final class RunOverview {
         List<Table.Column> columns = columns(
                 List.of(
                         Word.RUN_BATCH,
-                        Word.RUN_LOT,
+                        Word.PICK_LOT,
                         Word.RUN_RECIPE,
                         Word.RUN_BEANS,
                         Word.RUN_DOSE,
@@ -129,7 +129,7 @@ final class RunOverview {
                 bold(batch.id()),
                 plain(batch.lot().toString()),
                 plain(day.recipe(batch).name()),
-                plain(day.input(batch) + tubs(batch)),
+                plain(Words.join("", List.of(day.input(batch), tubs(batch)))),
                 plain(day.dose(batch).orElse("")),
                 plain(steps.isEmpty() ? "" : time(steps.get(0).start())),
                 plain(steps.isEmpty() ? "" : time(steps.get(steps.size() - 1).end())),
@@ -144,9 +144,11 @@ final class RunOverview {
     private Optional<Block> committed() {
         List<Frozen> frozen = day.plan().heading().frozen();
         if (frozen.isEmpty()) return Optional.empty();
-        String all = frozen.stream()
-                .map(fact -> desk.say(said(fact.kind()), fact.id(), time(fact.at())))
-                .collect(Collectors.joining(", "));
+        String all = Words.join(
+                ", ",
+                frozen.stream()
+                        .map(fact -> desk.say(said(fact.kind()), fact.id(), time(fact.at())))
+                        .toList());
         return Optional.of(new Block.Panel("", List.of(desk.say(Word.RUN_COMMITTED, all)), false));
     }
 
@@ -156,6 +158,7 @@ final class RunOverview {
             case BATCH_STARTED -> Word.FROZEN_BATCH;
             case LOT_LABELLED -> Word.FROZEN_LOT;
             case ROUTE_GONE -> Word.FROZEN_ROUTE;
+            case BATCH_LOST -> Word.FROZEN_LOST;
         };
     }
 

@@ -1,5 +1,6 @@
 package dawnkettle.sheet;
 
+import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
@@ -21,8 +22,38 @@ public record Sheet(Kind kind, String name, Imprint imprint, List<Page> pages) {
         pages = List.copyOf(pages);
     }
 
-    /** The same with a line at the foot of every page, as is said of a sheet that may have come out before. */
-    public Sheet marked(String line) {
+    /** The same, saying at its foot that it may have come out before. */
+    public Sheet markedMaybePrinted() {
+        return marked(words().first(Word.AGAIN_MAYBE));
+    }
+
+    /** The same, saying at its foot that it was printed once more by hand, and when. */
+    public Sheet markedSecondCopy(ZonedDateTime at) {
+        Dates dates = new Dates(words(), at.getZone());
+        return marked(words().first(Word.AGAIN_BY_HAND, dates.dayAndTime(at.toInstant())));
+    }
+
+    private Words words() {
+        return Words.of(List.of(imprint.language()));
+    }
+
+    /** The same under another name. */
+    public Sheet named(String other) {
+        return new Sheet(kind, other, imprint, pages);
+    }
+
+    /** Several sheets as one, a page after the other; it says of itself what the first says. */
+    public static Sheet together(String name, List<Sheet> sheets) {
+        Sheet first = sheets.get(0);
+        return new Sheet(
+                first.kind(),
+                name,
+                first.imprint(),
+                sheets.stream().flatMap(sheet -> sheet.pages().stream()).toList());
+    }
+
+    /** The same with a line at the foot of every page. */
+    Sheet marked(String line) {
         Mark mark = new Mark.Text(
                 imprint.paper().widthMm() / 2,
                 imprint.paper().heightMm() - FOOT_MM,
@@ -65,8 +96,13 @@ public record Sheet(Kind kind, String name, Imprint imprint, List<Page> pages) {
         RUN,
         PICK,
         ROUTE,
+        DELIVERY,
+        FREE,
+        RECORD,
         FALLBACK,
-        COUNT;
+        COUNT,
+        COST,
+        TRACE;
 
         public String word() {
             return name().toLowerCase(Locale.ROOT);

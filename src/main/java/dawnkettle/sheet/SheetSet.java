@@ -27,6 +27,21 @@ public final class SheetSet {
         return new SheetSet(new Day(plan, new Desk(shop, style))).sheets();
     }
 
+    /** The same for a plan that replaces another: what the other's sheets did not say is marked. */
+    public static List<Sheet> of(DayPlan plan, DayPlan replaced, Shop shop, SheetStyle style) {
+        Desk desk = new Desk(shop, style);
+        new SheetSet(new Day(replaced, desk)).sheets();
+        return new SheetSet(new Day(plan, desk.next())).sheets();
+    }
+
+    /** The records of a plan, a batch each. */
+    public static List<Sheet> records(DayPlan plan, Shop shop, SheetStyle style) {
+        Day day = new Day(plan, new Desk(shop, style));
+        return plan.batches().stream()
+                .map(batch -> new BatchRecord(day, batch).sheet())
+                .toList();
+    }
+
     private List<Sheet> sheets() {
         List<Sheet> sheets = new ArrayList<>();
         sheets.add(SoakSheet.of(day.plan(), day.desk()));
@@ -37,6 +52,10 @@ public final class SheetSet {
         sheets.add(new PickSheet(day, loads).sheet());
         for (Load load : loads)
             if (!load.stops().isEmpty()) sheets.add(new RouteSheet(day, load).sheet(name("route", load.route())));
+        for (Load load : loads)
+            if (!load.served().isEmpty())
+                sheets.add(new DeliveryNotes(day, load).sheet(name("delivery", load.route())));
+        sheets.add(new FreeSheet(day).sheet());
         return sheets;
     }
 

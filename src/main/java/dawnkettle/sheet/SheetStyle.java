@@ -2,9 +2,13 @@ package dawnkettle.sheet;
 
 import dawnkettle.shop.House;
 
-/** How the shop wants its sheets: paper in the tray, units, language, typeface. */
-public record SheetStyle(PaperSize paper, House.Units units, String language, Typeface typeface) {
+/** How the shop wants its sheets: paper in the tray, units, languages, typeface. */
+public record SheetStyle(PaperSize paper, House.Units units, SheetSettings settings, Typeface typeface) {
     public static SheetStyle of(House house, Typeface typeface) {
-        return new SheetStyle(PaperSize.of(house.paper()), house.units(), house.language(), typeface);
+        return of(house, SheetSettings.in(house.language()), typeface);
+    }
+
+    public static SheetStyle of(House house, SheetSettings settings, Typeface typeface) {
+        return new SheetStyle(PaperSize.of(house.paper()), house.units(), settings, typeface);
     }
 }

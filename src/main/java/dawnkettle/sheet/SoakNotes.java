@@ -16,6 +16,14 @@ final class SoakNotes {
     /** How far off the room may well be overnight, in degrees Celsius (common practice, no source). */
     private static final int DRIFT = 3;
 
+    /** Energies between which published soak tables of the trade lie: Kubota 1979, and a trade table ({@code SoakLaw}). */
+    private static final double FASTEST_JOULES = 29_000;
+
+    private static final double SLOWEST_JOULES = 38_000;
+
+    /** Less doubt than this, in minutes, is not worth a line. */
+    private static final int LEAST_DOUBT = 10;
+
     /** Load constant of the NIOSH lifting equation, 23 kg or 51 lb (ccohs.ca). */
     private static final Mass LOAD_CONSTANT = Mass.kilograms(23);
 
@@ -38,10 +46,10 @@ final class SoakNotes {
         long whole = tub.beans().dividedBy(sack.get());
         Mass rest = tub.beans().minus(sack.get().times(whole));
         if (whole == 0) return "";
-        String sacks = whole == 1 ? desk.say(Word.SOAK_ONE_SACK) : desk.say(Word.SOAK_SACKS, whole);
+        String sacks = whole == 1 ? desk.first(Word.SOAK_ONE_SACK) : desk.first(Word.SOAK_SACKS, whole);
         return rest.isZero()
                 ? sacks
-                : desk.say(Word.SOAK_SACKS_AND, sacks, desk.measures().mass(rest));
+                : desk.first(Word.SOAK_SACKS_AND, sacks, desk.measures().mass(rest));
     }
 
     /** What stands below the tubs. */
@@ -57,6 +65,7 @@ final class SoakNotes {
                 desk.measures().temperature(tubs.get(0).room()),
                 tubs.get(0).source()));
         room.addAll(drift(tubs));
+        room.addAll(sure(tubs));
         for (PlannedSoak tub : tubs)
             if (!tub.leftOver().isZero())
                 room.add(desk.say(Word.SOAK_LEFT_OVER, desk.measures().mass(tub.leftOver()), tub.tub()));
@@ -74,6 +83,28 @@ final class SoakNotes {
         int later = most(tubs, DRIFT, SoakLaw.Course::readyMinutes);
         if (sooner == 0 && later == 0) return List.of();
         return List.of(desk.say(Word.SOAK_WARMER, hours(sooner)), desk.say(Word.SOAK_COLDER, hours(later)));
+    }
+
+    /** How far published figures disagree over these tubs; nothing where that is too little to be said. */
+    private List<String> sure(List<PlannedSoak> tubs) {
+        int most = 0;
+        for (PlannedSoak soak : tubs) {
+            Optional<Tub> tub = tub(soak.tub());
+            if (tub.isEmpty()) continue;
+            int slow = with(SLOWEST_JOULES)
+                    .course(soak.waterTemperature(), soak.room(), tub.get())
+                    .readyMinutes();
+            int fast = with(FASTEST_JOULES)
+                    .course(soak.waterTemperature(), soak.room(), tub.get())
+                    .readyMinutes();
+            most = Math.max(most, Math.abs(slow - fast));
+        }
+        return most < LEAST_DOUBT ? List.of() : List.of(desk.say(Word.SOAK_SURE, hours(most)));
+    }
+
+    private static SoakLaw with(double joules) {
+        SoakLaw law = SoakLaw.DEFAULT;
+        return new SoakLaw(law.equilibrium(), law.rateHours(), joules, law.target());
     }
 
     /** The most by which {@code minutes} moves over the tubs when the room is colder (or, below 0, warmer). */

@@ -16,7 +16,7 @@ import java.util.stream.Collectors;
 
 /** What the evening hand works from: which tub to fill with what, and when; the two numbers that matter large. */
 public final class SoakSheet {
-    private static final double LEAST_ROW_MM = 10.2;
+    private static final double LEAST_ROW_MM = 9.8;
     private static final double MOST_ROW_MM = 25;
     private static final double PADS_MM = 1.4;
     private static final int MANY = 10;
@@ -100,7 +100,7 @@ public final class SoakSheet {
                     days().size() > 1 ? List.of(Row.shaded(12, desk.dates().full(fillDay))) : List.of();
             sections.add(new Table.Section(head, head, rows, false));
         }
-        return new Table(columns(), rowMm, sections, true);
+        return new Table(columns(), rowMm, sections, Table.Stand.MIDDLE);
     }
 
     /** One size for all tubs: the largest at which the longest figure still fits its column. */
@@ -143,10 +143,10 @@ public final class SoakSheet {
                 Cell.text(tub.tub(), Lettering.bold(15)),
                 Cell.text(dates.time(tub.fillAt()), Lettering.bold(points)),
                 desk.measures().figure(tub.beans(), Lettering.bold(points)),
-                Cell.stack(Cell.Phrase.bold(10.5, notes.sacks(tub)), Cell.Phrase.plain(9.5, lots(tub))),
+                lot(tub),
                 pair(
                         desk.measures().water(tub.water()),
-                        desk.say(Word.SOAK_WATER_AT, desk.measures().temperature(tub.waterTemperature()))),
+                        desk.first(Word.SOAK_WATER_AT, desk.measures().temperature(tub.waterTemperature()))),
                 pair(
                         dates.timeFrom(tub.readyAt(), day),
                         desk.say(Word.SOAK_LATEST, dates.timeFrom(tub.latestGrindAt(), day))),
@@ -156,15 +156,37 @@ public final class SoakSheet {
     /** A figure and what belongs to it; smaller where many tubs share the page. */
     private Cell pair(String figure, String below) {
         boolean many = tubs.size() > MANY;
-        return Cell.stack(Cell.Phrase.bold(many ? 10.5 : 11.5, figure), Cell.Phrase.plain(many ? 9.5 : 10, below));
+        return Cell.stack(Cell.Phrase.bold(many ? 10 : 11.5, figure), Cell.Phrase.plain(many ? 9 : 10, below));
+    }
+
+    private Cell lot(PlannedSoak tub) {
+        String watch = bringsNewLot(tub) ? desk.say(Word.SOAK_WATCH) : "";
+        if (tubs.size() > MANY)
+            return Cell.stack(
+                    Cell.Phrase.bold(9.5, watch.isEmpty() ? notes.sacks(tub) : watch),
+                    Cell.Phrase.plain(9.5, lots(tub)));
+        return Cell.stack(
+                Cell.Phrase.bold(10.5, notes.sacks(tub)),
+                Cell.Phrase.plain(9.5, lots(tub)),
+                Cell.Phrase.bold(10, watch));
+    }
+
+    /** Whether it is the first tub of the day with a lot, after tubs of the same beans from another: it soaks otherwise. */
+    private boolean bringsNewLot(PlannedSoak tub) {
+        List<String> before = tubs.subList(0, tubs.indexOf(tub)).stream()
+                .filter(one -> one.soakGroup().equals(tub.soakGroup()))
+                .flatMap(one -> one.beanLots().stream())
+                .toList();
+        boolean mixed = before.isEmpty() && tub.beanLots().size() > 1;
+        return mixed || !before.isEmpty() && !before.containsAll(tub.beanLots());
     }
 
     private String lots(PlannedSoak tub) {
-        if (tub.beanLots().isEmpty()) return desk.say(Word.SOAK_NO_LOT);
+        if (tub.beanLots().isEmpty()) return desk.first(Word.SOAK_NO_LOT);
         if (tub.beanLots().size() == 1)
-            return desk.say(Word.SOAK_LOT, tub.beanLots().get(0));
+            return desk.first(Word.SOAK_LOT, tub.beanLots().get(0));
         String rest = tub.beanLots().stream().skip(1).collect(Collectors.joining(", "));
-        return desk.say(Word.SOAK_TWO_LOTS, tub.beanLots().get(0), rest);
+        return desk.first(Word.SOAK_TWO_LOTS, tub.beanLots().get(0), rest);
     }
 
     private Cell written(PlannedSoak tub, double rowMm) {
@@ -173,7 +195,7 @@ public final class SoakSheet {
         if (at != null)
             return Cell.stack(
                     Cell.Phrase.bold(11, desk.say(Word.SOAK_FILLED, desk.dates().time(at))),
-                    Cell.Phrase.plain(10, ready + " ________"));
+                    Cell.Phrase.plain(10, Words.join(" ", List.of(ready, "________"))));
         List<String> when = List.of(desk.say(Word.AT));
         List<String> who = List.of(desk.say(Word.WHO));
         if (rowMm - PADS_MM >= 3 * Cell.Blanks.PITCH_MM)

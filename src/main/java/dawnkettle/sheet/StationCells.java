@@ -37,7 +37,10 @@ final class StationCells {
     }
 
     private void dose(PlannedBatch.Dose dose, List<Cell.Phrase> phrases) {
-        phrases.add(Cell.Phrase.bold(15, desk.measures().dose(dose.mass())));
+        String measured = desk.dose(dose.material(), dose.mass());
+        String weighed = desk.measures().dose(dose.mass());
+        phrases.add(Cell.Phrase.bold(15, measured));
+        if (!measured.equals(weighed)) phrases.add(Cell.Phrase.plain(10.5, "= " + weighed));
         phrases.add(Cell.Phrase.plain(10.5, day.materialName(dose.material())));
     }
 

@@ -61,7 +61,7 @@ final class StationSheet {
     private List<Table.Column> columns() {
         return List.of(
                 new Table.Column(desk.say(Word.STATION_TIME), 23),
-                new Table.Column(desk.say(Word.STATION_BATCH), 26),
+                new Table.Column(desk.say(Word.RUN_BATCH), 26),
                 new Table.Column(desk.say(Word.STATION_WHAT), 34),
                 new Table.Column(desk.say(Word.STATION_LOAD), 36),
                 new Table.Column(desk.say(Word.STATION_THEN), 31),
@@ -150,9 +150,9 @@ final class StationSheet {
 
     /** What is to be held or reached, and for how long. */
     static String target(Desk desk, Step step) {
-        String minutes = desk.say(Word.MINUTES, step.minutes());
+        String minutes = desk.first(Word.MINUTES, step.minutes());
         return step.target()
-                .map(target -> desk.say(Word.STATION_TARGET, desk.measures().temperature(target), minutes))
+                .map(target -> desk.first(Word.STATION_TARGET, desk.measures().temperature(target), minutes))
                 .orElse(minutes);
     }
 }

@@ -162,8 +162,8 @@ final class Strip {
             String name = places.size() == 1
                     ? station
                     : place == places.get(0)
-                            ? desk.say(Word.RUN_PLACE, station, place)
-                            : desk.say(Word.RUN_SAME_PLACE, place);
+                            ? desk.first(Word.RUN_PLACE, station, place)
+                            : desk.first(Word.RUN_SAME_PLACE, place);
             lanes.add(new BarLane(
                     name, there.stream().filter(one -> one.place() == place).toList()));
         }

@@ -6,14 +6,41 @@ import java.util.List;
  * Rows under headings, in sections that may each have a head of their own.
  *
  * @param rowMm least height of a row
- * @param middled whether every cell stands in the middle of its row; otherwise the first lines share a baseline
+ * @param stand how cells stand in their rows
  */
-record Table(List<Column> columns, double rowMm, List<Section> sections, boolean middled) {
+record Table(List<Column> columns, double rowMm, List<Section> sections, Stand stand) {
+    /** First lines on one baseline; the same with rows close together; or every cell in the middle of its row. */
+    enum Stand {
+        BASELINE,
+        DENSE,
+        MIDDLE
+    }
+
     private static final double PAD_MM = 1.3;
+    private static final double DENSE_PAD_MM = 0.45;
+    private static final double DENSE_SIDE_MM = 0.9;
     private static final Lettering HEADING = Lettering.bold(9.5);
+    private static final Lettering DENSE_HEADING = Lettering.bold(8.5);
 
     Table(List<Column> columns, double rowMm, List<Section> sections) {
-        this(columns, rowMm, sections, false);
+        this(columns, rowMm, sections, Stand.BASELINE);
+    }
+
+    /** The same with rows close together, for lists that are long and read at the bench. */
+    Table dense() {
+        return new Table(columns, rowMm, sections, Stand.DENSE);
+    }
+
+    private double sideMm() {
+        return stand == Stand.DENSE ? DENSE_SIDE_MM : PAD_MM;
+    }
+
+    private boolean middled() {
+        return stand == Stand.MIDDLE;
+    }
+
+    private Lettering headingLetters() {
+        return stand == Stand.DENSE ? DENSE_HEADING : HEADING;
     }
 
     Table {
@@ -47,7 +74,7 @@ record Table(List<Column> columns, double rowMm, List<Section> sections, boolean
         if (columns.stream().allMatch(column -> column.heading().isBlank())) return 0;
         double highest = 0;
         for (int i = 0; i < columns.size(); i++) {
-            Cell cell = Cell.text(columns.get(i).heading(), HEADING);
+            Cell cell = Cell.text(columns.get(i).heading(), headingLetters());
             highest = Math.max(
                     highest,
                     cell.heightMm(span(i, i + 1, new Frame(0, 0, width, 0)).width(), typeface));
@@ -57,7 +84,7 @@ record Table(List<Column> columns, double rowMm, List<Section> sections, boolean
 
     void drawHeading(Canvas canvas, Frame frame) {
         for (int i = 0; i < columns.size(); i++)
-            canvas.lines(span(i, i + 1, frame), HEADING, columns.get(i).heading());
+            canvas.lines(span(i, i + 1, frame), headingLetters(), columns.get(i).heading());
         canvas.across(frame.x(), frame.right(), frame.bottom(), 0.5);
     }
 
@@ -104,7 +131,7 @@ record Table(List<Column> columns, double rowMm, List<Section> sections, boolean
             Frame field = field(row, i, frame);
             Cell cell = row.cells().get(i);
             double own = heightMm(row, i, frame.width(), canvas.typeface());
-            double drop = middled ? (room - own) / 2 : (room - content) / 2 + drop(cell, row);
+            double drop = middled() ? (room - own) / 2 : (room - content) / 2 + drop(cell, row);
             cell.draw(canvas, new Frame(field.x(), frame.y() + padMm() + drop, field.width(), frame.height()));
         }
         canvas.across(frame.x(), frame.right(), frame.bottom(), 0.15);
@@ -112,13 +139,17 @@ record Table(List<Column> columns, double rowMm, List<Section> sections, boolean
 
     /** By how much a cell hangs lower so that first lines stand on one baseline. */
     private double drop(Cell cell, Row row) {
-        if (middled || cell.riseMm() == 0) return 0;
+        if (middled() || cell.riseMm() == 0) return 0;
         return row.cells().stream().mapToDouble(Cell::riseMm).max().orElse(0) - cell.riseMm();
     }
 
     /** Above and below the content of a row. */
     private double padMm() {
-        return middled ? PAD_MM / 2 : PAD_MM;
+        return switch (stand) {
+            case BASELINE -> PAD_MM;
+            case DENSE -> DENSE_PAD_MM;
+            case MIDDLE -> PAD_MM / 2;
+        };
     }
 
     private Frame field(Row row, int index, Frame frame) {
@@ -129,7 +160,7 @@ record Table(List<Column> columns, double rowMm, List<Section> sections, boolean
         double all = shares(0, columns.size());
         double x = frame.x() + frame.width() * shares(0, from) / all;
         double width = frame.width() * shares(from, until) / all;
-        return new Frame(x + PAD_MM, frame.y() + PAD_MM, width - 2 * PAD_MM, 0);
+        return new Frame(x + sideMm(), frame.y() + PAD_MM, width - 2 * sideMm(), 0);
     }
 
     private double shares(int from, int until) {

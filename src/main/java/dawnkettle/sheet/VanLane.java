@@ -23,7 +23,7 @@ record VanLane(Day day) implements Lane {
 
     @Override
     public void draw(Strip strip, Canvas canvas, Frame frame) {
-        Lane.name(day.desk().say(Word.RUN_VANS), strip.namesMm(), canvas, frame);
+        Lane.name(day.desk().first(Word.RUN_VANS), strip.namesMm(), canvas, frame);
         for (Van van : placed(strip)) {
             double y = frame.y() + van.line() * LINE_MM;
             double left = Math.min(strip.at(van.route().departs()) - 0.5, strip.rightMm() - 1);
@@ -53,7 +53,7 @@ record VanLane(Day day) implements Lane {
                 .collect(Collectors.joining("  ·  "));
         if (vans.isEmpty()) return List.of();
         double width = strip.rightMm() - Flow.MARGIN_MM - strip.namesMm() - 2;
-        return new Wrapping(strip.typeface()).lines(day.desk().say(Word.RUN_LATER, vans), LABEL, width);
+        return new Wrapping(strip.typeface()).lines(day.desk().first(Word.RUN_LATER, vans), LABEL, width);
     }
 
     /** A van's label, on the first line where it touches no other. */
@@ -87,6 +87,6 @@ record VanLane(Day day) implements Lane {
 
     private String label(PlannedRoute route, String when) {
         String label = route.route() + " " + when;
-        return route.lateMinutes() == 0 ? label : label + " " + day.desk().say(Word.LATE, route.lateMinutes());
+        return route.lateMinutes() == 0 ? label : label + " " + day.desk().first(Word.LATE, route.lateMinutes());
     }
 }

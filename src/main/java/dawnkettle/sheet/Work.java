@@ -37,6 +37,14 @@ enum Work {
         return cautions;
     }
 
+    /** Whether a temperature is taken. */
+    boolean isMeasured() {
+        return switch (this) {
+            case COOK, SET, HEAT, FRY, FILL, COOL, COLD -> true;
+            default -> false;
+        };
+    }
+
     /** Whether packs come out of it. */
     boolean packs() {
         return this == PACK || this == FILL;

@@ -26,7 +26,40 @@ final class Wrapping {
         return lines;
     }
 
+    /** A line and how it looks. */
+    record Line(String text, Lettering lettering) {}
+
+    /** The lines of something said: the first language, and below it the second, smaller. */
+    List<Line> set(String said, Lettering lettering, double widthMm) {
+        List<Line> set = new ArrayList<>();
+        Lettering look = lettering;
+        for (String part : said.split(Words.SECOND)) {
+            Lettering its = look;
+            lines(part, its, widthMm).forEach(line -> set.add(new Line(line, its)));
+            look = lettering.second();
+        }
+        return set;
+    }
+
+    double heightMm(String said, Lettering lettering, double widthMm) {
+        return set(said, lettering, widthMm).stream()
+                .mapToDouble(line -> line.lettering().lineMm())
+                .sum();
+    }
+
+    /** Of the widest line where none is broken. */
+    double widthMm(String said, Lettering lettering) {
+        return set(said, lettering, Double.MAX_VALUE).stream()
+                .mapToDouble(line -> typeface.widthMm(line.text(), line.lettering()))
+                .max()
+                .orElse(0);
+    }
+
     private void wrap(String text, Lettering lettering, double widthMm, List<String> lines) {
+        if (fits(text, lettering, widthMm)) { // nearly all do, and looking for places to break is dear
+            lines.add(text.strip());
+            return;
+        }
         String line = "";
         for (String piece : pieces(text)) {
             if (fits(line + piece, lettering, widthMm)) {

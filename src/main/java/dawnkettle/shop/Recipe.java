@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param water grinding water per dry beans, by mass
  * @param solidsOfMilk solids in the milk, for information on the sheets
  * @param flavoured whether plain recipes go before it on a shared line
+ * @param limits what a measured batch must have reached
  */
 public record Recipe(
         String code,
@@ -29,7 +30,39 @@ public record Recipe(
         List<Ingredient> ingredients,
         List<Allergen> allergens,
         boolean flavoured,
-        List<Step> steps) {
+        List<Step> steps,
+        Limits limits) {
+    public Recipe(
+            String code,
+            String name,
+            String mark,
+            Optional<String> soakGroup,
+            Optional<String> madeFrom,
+            Kettle kettle,
+            Share water,
+            Optional<Coagulant> coagulant,
+            Yield yield,
+            List<Ingredient> ingredients,
+            List<Allergen> allergens,
+            boolean flavoured,
+            List<Step> steps) {
+        this(
+                code,
+                name,
+                mark,
+                soakGroup,
+                madeFrom,
+                kettle,
+                water,
+                coagulant,
+                yield,
+                ingredients,
+                allergens,
+                flavoured,
+                steps,
+                Limits.CAREFUL);
+    }
+
     public Recipe {
         ingredients = List.copyOf(ingredients);
         allergens = List.copyOf(allergens);

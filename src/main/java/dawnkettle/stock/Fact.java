@@ -25,19 +25,45 @@ public sealed interface Fact {
         DELIVERED,
         RETURNED,
         PRICED,
-        CAME_LATE
+        CAME_LATE,
+        USED,
+        WASTED,
+        SOAK_SEEN,
+        CONTAINERS,
+        LOADED,
+        DESTROYED,
+        HELD,
+        RELEASED,
+        CANCELLED
     }
 
-    /** Goods came in: a supplier's lot of a material, and what was paid for all of it. */
-    record Received(String material, String lot, Quantity quantity, Money paid) implements Fact {
+    /**
+     * Goods came in: a supplier's lot of a material, and what was paid for all of it.
+     *
+     * @param bestBefore the date that the supplier printed on it
+     */
+    record Received(String material, String lot, Quantity quantity, Money paid, Optional<LocalDate> bestBefore)
+            implements Fact {
+        public Received(String material, String lot, Quantity quantity, Money paid) {
+            this(material, lot, quantity, paid, Optional.empty());
+        }
+
         @Override
         public Kind kind() {
             return Kind.RECEIVED;
         }
     }
 
-    /** What is left of a material's lot, by the scale. */
-    record CountedMaterial(String material, String lot, Quantity left) implements Fact {
+    /**
+     * What is left of a material's lot, by the scale.
+     *
+     * @param why what explains a difference to the books; empty where nobody said
+     */
+    record CountedMaterial(String material, String lot, Quantity left, String why) implements Fact {
+        public CountedMaterial(String material, String lot, Quantity left) {
+            this(material, lot, left, "");
+        }
+
         @Override
         public Kind kind() {
             return Kind.COUNTED;
@@ -48,8 +74,13 @@ public sealed interface Fact {
      * Packs of a lot that lie in the cold room once the day's vans are gone, promised ones with them.
      *
      * @param dating needed alone for a lot that no plan made (stock of the first day)
+     * @param why what explains a difference to the books; empty where nobody said
      */
-    record CountedPacks(LotCode lot, String product, int packs, Optional<Dating> dating) implements Fact {
+    record CountedPacks(LotCode lot, String product, int packs, Optional<Dating> dating, String why) implements Fact {
+        public CountedPacks(LotCode lot, String product, int packs, Optional<Dating> dating) {
+            this(lot, product, packs, dating, "");
+        }
+
         @Override
         public Kind kind() {
             return Kind.COUNTED;
@@ -131,8 +162,17 @@ public sealed interface Fact {
         }
     }
 
-    /** A customer gave back goods, which are never sold again, or containers. */
-    record Returned(String customer, String product, What what, int count, String why) implements Fact {
+    /**
+     * A customer gave back goods, which are never sold again, or containers.
+     *
+     * @param lot the lot on the goods' label, where somebody read it
+     */
+    record Returned(String customer, String product, What what, int count, String why, Optional<LotCode> lot)
+            implements Fact {
+        public Returned(String customer, String product, What what, int count, String why) {
+            this(customer, product, what, count, why, Optional.empty());
+        }
+
         /** What came back. */
         public enum What {
             GOODS,
@@ -161,6 +201,92 @@ public sealed interface Fact {
         @Override
         public Kind kind() {
             return Kind.CAME_LATE;
+        }
+    }
+
+    /** Some of a material's lot was taken for something that no plan counts. */
+    record UsedMaterial(String material, String lot, Quantity quantity, String why) implements Fact {
+        @Override
+        public Kind kind() {
+            return Kind.USED;
+        }
+    }
+
+    /** Some of a material's lot is lost: torn, spilt, spoilt. */
+    record LostMaterial(String material, String lot, Quantity quantity, String why) implements Fact {
+        @Override
+        public Kind kind() {
+            return Kind.LOST;
+        }
+    }
+
+    /** Some of what a batch gave was thrown away before it was packed. */
+    record Wasted(LotCode lot, Mass mass, String why) implements Fact {
+        @Override
+        public Kind kind() {
+            return Kind.WASTED;
+        }
+    }
+
+    /** Somebody felt the beans of a tub: ready to grind, or not yet. */
+    record SoakSeen(LocalDate productionDate, String tub, boolean ready) implements Fact {
+        @Override
+        public Kind kind() {
+            return Kind.SOAK_SEEN;
+        }
+    }
+
+    /** Returnable containers of a product at a customer's: more went out than the goods say, or they were counted there. */
+    record Containers(String customer, String product, Way way, int count, String why) implements Fact {
+        /** What the count stands for. */
+        public enum Way {
+            OUT,
+            COUNTED
+        }
+
+        @Override
+        public Kind kind() {
+            return Kind.CONTAINERS;
+        }
+    }
+
+    /** A van was loaded with what was planned for it. */
+    record Loaded(String route, LocalDate deliveryDate) implements Fact {
+        @Override
+        public Kind kind() {
+            return Kind.LOADED;
+        }
+    }
+
+    /** Packs of a lot were destroyed, those that came back first. */
+    record Destroyed(LotCode lot, String product, int packs, String why) implements Fact {
+        @Override
+        public Kind kind() {
+            return Kind.DESTROYED;
+        }
+    }
+
+    /** Nothing of a lot leaves any more. */
+    record Held(LotCode lot, String why) implements Fact {
+        @Override
+        public Kind kind() {
+            return Kind.HELD;
+        }
+    }
+
+    /** A person who answers for it lets a held lot go. */
+    record Released(LotCode lot, String by, String why) implements Fact {
+        @Override
+        public Kind kind() {
+            return Kind.RELEASED;
+        }
+    }
+
+    /** An earlier record was wrong and counts no more. */
+    record Cancelled(long number, String why) implements Fact {
+        @Override
+        public Kind kind() {
+            return Kind.CANCELLED;
         }
     }
 }

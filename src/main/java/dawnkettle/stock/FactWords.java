@@ -154,13 +154,18 @@ final class FactWords {
         return Optional.empty();
     }
 
-    /** All words from one on, as one text. */
-    Optional<String> text(int from, String name) {
-        String text = words.size() <= from
+    /** All words from one on; nothing where there are none. */
+    String rest(int from) {
+        return words.size() <= from
                 ? ""
                 : String.join(" ", words.subList(from, words.size()))
                         .replaceAll("\\p{Cntrl}", " ")
                         .strip();
+    }
+
+    /** All words from one on, as one text that must be there. */
+    Optional<String> text(int from, String name) {
+        String text = rest(from);
         if (!text.isEmpty()) return Optional.of(text);
         complain(from, "no " + name + " is given", "write a few words on it at the end");
         return Optional.empty();

@@ -2,16 +2,44 @@ package dawnkettle.stock;
 
 import dawnkettle.measure.Mass;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 /** The lots that a record may name: what was bought, and what the days it speaks of made. */
-public record KnownLots(List<Bought> bought, List<Made> made) {
+public record KnownLots(List<Bought> bought, List<Made> made, Past past) {
     public KnownLots {
         bought = List.copyOf(bought);
         made = List.copyOf(made);
     }
+
+    public KnownLots(List<Bought> bought, List<Made> made) {
+        this(bought, made, Past.NONE);
+    }
+
+    /**
+     * What was written down before, as far as a record may take it back or go on from it.
+     *
+     * @param tubs filled lately, the last first
+     * @param holds which lots are held
+     * @param losses the number of the record that wrote a lot off
+     * @param numbered the record that is named by its number, and whether it still counts
+     */
+    public record Past(List<FilledTub> tubs, Holds holds, Map<LotCode, Long> losses, Optional<Numbered> numbered) {
+        public static final Past NONE = new Past(List.of(), Holds.NONE, Map.of(), Optional.empty());
+
+        public Past {
+            tubs = List.copyOf(tubs);
+            losses = Map.copyOf(losses);
+        }
+    }
+
+    /** A tub that was filled for a production day. */
+    public record FilledTub(String tub, LocalDate productionDate, Instant filledAt) {}
+
+    /** A record by its number. */
+    public record Numbered(long number, Recorded recorded, boolean counts) {}
 
     /**
      * A supplier's lot of one material.

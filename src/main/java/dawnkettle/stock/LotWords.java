@@ -53,6 +53,20 @@ final class LotWords {
         return made;
     }
 
+    /** A lot of a plan, whether it has run or not. */
+    Optional<LotCode> planned(int place) {
+        String word = words.at(place).toUpperCase(Locale.ROOT);
+        if (!LotCode.isOne(word))
+            words.complain(
+                    place,
+                    "lot " + words.quoted(place) + " is not like 261204-FI03",
+                    "write it as its label and the run sheet have it");
+        else if (desk.lots().findMade(new LotCode(word)).isEmpty())
+            words.complain(place, "there never was a lot " + words.quoted(place), nearest(word));
+        else return Optional.of(new LotCode(word));
+        return Optional.empty();
+    }
+
     private String nearest(String word) {
         List<String> codes =
                 desk.lots().made().stream().map(made -> made.lot().text()).toList();
@@ -87,6 +101,16 @@ final class LotWords {
         if (lot.isEmpty() || product.isEmpty() || packs.isEmpty()) return Optional.empty();
         if (packs.get() > 0) refuseLost(place, lot.get());
         return Optional.of(new Some(lot.get().lot(), product.get(), packs.get()));
+    }
+
+    /** Packs that were filled from a lot, however many were planned: its code, the product and how many. */
+    Optional<Some> filled(int place) {
+        Optional<Made> lot = lot(place);
+        Optional<String> product = product(place + 1, lot);
+        Optional<Integer> packs = words.whole(place + 2, "packs", 0, Admission.MOST_PACKS);
+        return lot.isEmpty() || product.isEmpty() || packs.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Some(lot.get().lot(), product.get(), packs.get()));
     }
 
     /** What was written off is never sold, also where somebody finds it in the cold room. */

@@ -16,17 +16,22 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Reads what happened, typed as a kind of record and what it is about, as {@code yield 261204-FI01 212.4}. */
 public final class ReadFact {
     private static final String YIELD = "record yield LOT KG";
     private static final String COOKED = "record cooked LOT CELSIUS MINUTES";
     private static final String COOLED = "record cooled LOT CELSIUS";
-    private static final String LOST = "record lost LOT [PRODUCT PACKS] WHY";
-    private static final String COUNT = "record count LOT PRODUCT PACKS, or: record count MATERIAL LOT QUANTITY";
+    private static final String LOST = "record lost LOT [PRODUCT PACKS] WHY, or: record lost MATERIAL LOT QUANTITY WHY";
+    private static final String COUNT =
+            "record count LOT PRODUCT PACKS [WHY], or: record count MATERIAL LOT QUANTITY [WHY]";
     private static final String SOLD = "record sold LOT PRODUCT PACKS";
-    private static final String RETURNED = "record returned CUSTOMER PRODUCT COUNT WHY";
-    private static final List<String> KINDS = List.of("yield", "cooked", "cooled", "lost", "count", "sold", "returned");
+    private static final String RETURNED = "record returned CUSTOMER PRODUCT COUNT [of LOT] WHY";
+    private static final List<String> KINDS = Stream.concat(
+                    Stream.of("yield", "cooked", "cooled", "lost", "count", "sold", "returned"),
+                    KeepingWords.KINDS.stream())
+            .toList();
 
     /** No cook is cooler, and none hotter without pressure (common practice, no source); 200 is a slip in the unit. */
     private static final int[] COOK = {40, 125};
@@ -91,11 +96,12 @@ public final class ReadFact {
             case "yield" -> yielded();
             case "cooked" -> cooked();
             case "cooled" -> cooled();
-            case "lost" -> isOfPacks() ? lostPacks() : lostBatch();
+            case "lost" -> lost();
             case "count" -> isMaterial() ? countMaterial() : countPacks();
             case "sold" -> sold();
             case "returned" -> returned();
-            default -> unknown(kind);
+            default ->
+                KeepingWords.KINDS.contains(kind) ? new KeepingWords(words, desk, lots, at).fact(kind) : unknown(kind);
         };
     }
 
@@ -154,6 +160,12 @@ public final class ReadFact {
         return both(lot, reached) ? Optional.of(new Fact.Cooled(lot.get().lot(), reached.get())) : Optional.empty();
     }
 
+    private Optional<Fact> lost() {
+        if (admission.findMaterial(words.at(1)).isPresent())
+            return new KeepingWords(words, desk, lots, at).lostMaterial(LOST);
+        return isOfPacks() ? lostPacks() : lostBatch();
+    }
+
     /** Whether packs are lost and not the batch: where in doubt, so that no batch is written off by a slip. */
     private boolean isOfPacks() {
         List<String> codes = desk.shop().products().stream().map(Product::code).toList();
@@ -187,13 +199,14 @@ public final class ReadFact {
     }
 
     private Optional<Fact> countPacks() {
-        words.expect(4, 4, COUNT);
+        words.expect(4, Integer.MAX_VALUE, COUNT);
         return lots.counted(1)
-                .map(some -> new Fact.CountedPacks(some.lot(), some.product(), some.packs(), Optional.empty()));
+                .map(some -> new Fact.CountedPacks(
+                        some.lot(), some.product(), some.packs(), Optional.empty(), words.rest(4)));
     }
 
     private Optional<Fact> countMaterial() {
-        words.expect(4, 4, COUNT);
+        words.expect(4, Integer.MAX_VALUE, COUNT);
         Optional<Material> material = admission.findMaterial(words.at(1));
         if (material.isEmpty()) words.complain(1, admission.unknownMaterial(words.at(1)));
         if (material.isEmpty()) return Optional.empty();
@@ -206,7 +219,7 @@ public final class ReadFact {
                     "receive the rest first, or look at the number");
         return both(lot, left)
                 ? Optional.of(new Fact.CountedMaterial(
-                        material.get().code(), lot.get().lot(), left.get()))
+                        material.get().code(), lot.get().lot(), left.get(), words.rest(4)))
                 : Optional.empty();
     }
 
@@ -218,14 +231,16 @@ public final class ReadFact {
         Optional<Product> product = admission.findProduct(words.at(2));
         if (product.isEmpty()) words.complain(2, admission.unknownProduct(words.at(2)));
         Optional<Integer> count = words.whole(3, "count", 1, Admission.MOST_PACKS);
-        Optional<String> why = words.text(4, "reason");
+        boolean ofLot = words.at(4).equalsIgnoreCase("of");
+        Optional<Made> lot = ofLot ? lots.lot(5) : Optional.empty();
+        Optional<String> why = words.text(ofLot ? 6 : 4, "reason");
         if (!both(customer, product) || !both(count, why)) return Optional.empty();
         boolean empty = why.get().equalsIgnoreCase(CONTAINERS);
         if (empty && product.get().packing().deposit().minor() == 0)
             words.complain(
                     4, words.quoted(2) + " has no containers that come back", "write why the goods were given back");
         Fact.Returned.What what = empty ? Fact.Returned.What.CONTAINERS : Fact.Returned.What.GOODS;
-        return Optional.of(
-                new Fact.Returned(customer.get().code(), product.get().code(), what, count.get(), why.get()));
+        return Optional.of(new Fact.Returned(
+                customer.get().code(), product.get().code(), what, count.get(), why.get(), lot.map(Made::lot)));
     }
 }

@@ -17,7 +17,8 @@ import java.util.regex.Pattern;
 
 /** Reads what came in, typed as {@code MATERIAL LOT QUANTITY PRICE [DATE]}. */
 public final class ReadReceipt {
-    private static final String FORM = "receive MATERIAL LOT QUANTITY PRICE [DATE]";
+    private static final String FORM = "receive MATERIAL LOT QUANTITY PRICE [DATE] [until DATE]";
+    private static final String UNTIL = "until";
     private static final int FEWEST = 4;
     private static final int CURRENCY_OR_DATE = 4;
 
@@ -50,7 +51,7 @@ public final class ReadReceipt {
     }
 
     private Recorded read() {
-        words.expect(FEWEST, FEWEST + 1, FORM);
+        words.expect(FEWEST, FEWEST + 3, FORM);
         Optional<Material> material = admission.findMaterial(words.at(0));
         if (material.isEmpty()) words.complain(0, admission.unknownMaterial(words.at(0)));
         String lot = lot(material);
@@ -58,10 +59,14 @@ public final class ReadReceipt {
         if (quantity.filter(amount -> amount.smallest() == 0).isPresent())
             words.complain(2, "quantity " + words.quoted(2) + " is nothing", "write how much came in");
         Optional<Money> paid = price();
-        Instant at = words.size() > FEWEST ? day() : desk.now();
+        int until = words.at(FEWEST).equalsIgnoreCase(UNTIL) ? FEWEST : FEWEST + 1;
+        Instant at = words.size() > FEWEST && until > FEWEST ? day() : desk.now();
+        Optional<LocalDate> bestBefore = words.size() > until ? bestBefore(until) : Optional.empty();
         words.throwIfBad();
         return desk.write(
-                new Fact.Received(material.orElseThrow().code(), lot, quantity.orElseThrow(), paid.orElseThrow()), at);
+                new Fact.Received(
+                        material.orElseThrow().code(), lot, quantity.orElseThrow(), paid.orElseThrow(), bestBefore),
+                at);
     }
 
     /** The supplier's lot as it was first written; a lot is of one material, so that what is left of it can be told. */
@@ -105,6 +110,26 @@ public final class ReadReceipt {
                     "round it to " + ours.getDefaultFractionDigits() + " places");
         else return Optional.of(Money.of(amount, ours));
         return Optional.empty();
+    }
+
+    /** The supplier's own date; goods that are past it are refused at the door. */
+    private Optional<LocalDate> bestBefore(int place) {
+        if (!words.at(place).equalsIgnoreCase(UNTIL)) {
+            words.complain(place, words.quoted(place) + " is a word too many", "write as in: " + FORM);
+            return Optional.empty();
+        }
+        Optional<LocalDate> day = admission.findDay(words.at(place + 1));
+        if (day.isEmpty())
+            words.complain(
+                    place + 1,
+                    "date " + words.quoted(place + 1) + " is not a day",
+                    "write the date on the sack as year-month-day");
+        else if (day.get().isBefore(desk.today()))
+            words.complain(
+                    place + 1,
+                    "date " + words.quoted(place + 1) + " has passed",
+                    "do not take it in; look at the date on the sack");
+        return day;
     }
 
     /** A day that was named counts from its first minute, so that the day's tubs may take of it. */

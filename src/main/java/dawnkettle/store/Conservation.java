@@ -26,6 +26,7 @@ final class Conservation {
         plannedIsAllocated();
         packsAreLabelled();
         labelsAreCases();
+        labelledLotsHaveParents();
         beansInTubsAreBeansInBatches();
         stepsAreDoneOnce();
         return broken;
@@ -121,6 +122,17 @@ final class Conservation {
                   AND (b > a OR b < a AND EXISTS (SELECT 1 FROM effect AS e
                                                   WHERE e.kind = 'label' AND e.state = 'done'
                                                     AND e.key = 'label/' || p.lot || '/' || p.product))""");
+    }
+
+    /** A lot that came from nowhere could not be traced. */
+    private void labelledLotsHaveParents() {
+        look(row -> "lot " + row.text("lot") + " is labelled and made of nothing", """
+                SELECT DISTINCT p.lot FROM plan_label AS p
+                WHERE {in force}
+                  AND NOT EXISTS (SELECT 1 FROM plan_batch_tub AS t WHERE t.production_date = p.production_date
+                                                                      AND t.revision = p.revision AND t.lot = p.lot)
+                  AND NOT EXISTS (SELECT 1 FROM plan_feed AS f WHERE f.production_date = p.production_date
+                                                                 AND f.revision = p.revision AND f.into_lot = p.lot)""");
     }
 
     private void beansInTubsAreBeansInBatches() {

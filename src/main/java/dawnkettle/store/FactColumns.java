@@ -42,7 +42,8 @@ final class FactColumns {
 
     static Map<String, Object> of(Fact fact) {
         if (fact instanceof Received f) return received(f);
-        if (fact instanceof CountedMaterial f) return material(f.material(), f.lot(), f.left());
+        if (fact instanceof CountedMaterial f)
+            return with(material(f.material(), f.lot(), f.left()), "note", said(f.why()));
         if (fact instanceof CountedPacks f) return countedPacks(f);
         if (fact instanceof Yielded f) return yielded(f);
         if (fact instanceof Packed f) return packs(f.lot(), f.product(), f.packs());
@@ -56,25 +57,33 @@ final class FactColumns {
         if (fact instanceof Sold f) return packs(f.lot(), f.product(), f.packs());
         if (fact instanceof Delivered f) return delivered(f);
         if (fact instanceof Returned f) return returned(f);
-        return priced((Priced) fact);
+        if (fact instanceof Priced f) return priced(f);
+        return KeepingColumns.of(fact);
+    }
+
+    /** Nothing where nobody said anything. */
+    private static Optional<String> said(String why) {
+        return Optional.of(why).filter(text -> !text.isEmpty());
     }
 
     private static Map<String, Object> received(Received f) {
         Map<String, Object> columns = material(f.material(), f.lot(), f.quantity());
-        return with(columns, "minor", f.paid().minor(), "currency", code(f.paid()));
+        with(columns, "minor", f.paid().minor(), "currency", code(f.paid()));
+        return with(columns, "best_before", f.bestBefore());
     }
 
-    private static Map<String, Object> material(String material, String lot, Quantity quantity) {
+    static Map<String, Object> material(String material, String lot, Quantity quantity) {
         return map("material", material, "lot", lot, "amount", quantity.smallest(), "unit", quantity.unit());
     }
 
     private static Map<String, Object> countedPacks(CountedPacks f) {
         Map<String, Object> columns = packs(f.lot(), f.product(), f.packs());
         with(columns, "day", f.dating().map(Dating::packDate));
-        return with(columns, "best_before", f.dating().map(Dating::bestBefore));
+        with(columns, "best_before", f.dating().map(Dating::bestBefore));
+        return with(columns, "note", said(f.why()));
     }
 
-    private static Map<String, Object> packs(LotCode lot, String product, int packs) {
+    static Map<String, Object> packs(LotCode lot, String product, int packs) {
         return map("lot", lot, "product", product, "packs", packs);
     }
 
@@ -93,7 +102,7 @@ final class FactColumns {
 
     private static Map<String, Object> returned(Returned f) {
         Map<String, Object> columns = map("customer", f.customer(), "product", f.product());
-        return with(columns, "place", f.what(), "packs", f.count(), "note", f.why());
+        return with(columns, "place", f.what(), "packs", f.count(), "note", f.why(), "lot", f.lot());
     }
 
     private static Map<String, Object> priced(Priced f) {
@@ -103,10 +112,13 @@ final class FactColumns {
 
     static Fact fact(Row row) throws SQLException {
         return switch (row.text("kind")) {
-            case "received" -> new Received(row.text("material"), row.text("lot"), quantity(row), money(row));
-            case "counted-material" -> new CountedMaterial(row.text("material"), row.text("lot"), quantity(row));
+            case "received" ->
+                new Received(
+                        row.text("material"), row.text("lot"), quantity(row), money(row), row.findDay("best_before"));
+            case "counted-material" ->
+                new CountedMaterial(row.text("material"), row.text("lot"), quantity(row), said(row));
             case "counted-packs" ->
-                new CountedPacks(row.lot("lot"), row.text("product"), row.whole("packs"), dating(row));
+                new CountedPacks(row.lot("lot"), row.text("product"), row.whole("packs"), dating(row), said(row));
             case "yielded" ->
                 new Yielded(row.lot("lot"), row.text("recipe"), row.mass("beans_mg"), row.mass("mass_mg"));
             case "packed" -> new Packed(row.lot("lot"), row.text("product"), row.whole("packs"));
@@ -125,10 +137,15 @@ final class FactColumns {
                         row.text("product"),
                         row.word("place", Returned.What.class),
                         row.whole("packs"),
-                        row.text("note"));
+                        row.text("note"),
+                        row.findText("lot").map(LotCode::new));
             case "priced" -> new Priced(row.text("place"), row.text("product"), money(row), row.day("day"));
-            default -> throw new IllegalStateException("the ledger holds a record of unknown kind");
+            default -> KeepingColumns.fact(row);
         };
+    }
+
+    private static String said(Row row) throws SQLException {
+        return row.findText("note").orElse("");
     }
 
     private static Delivered delivered(Row row) throws SQLException {
@@ -147,7 +164,7 @@ final class FactColumns {
                 : Optional.of(new Dating(row.day("day"), row.day("best_before")));
     }
 
-    private static Quantity quantity(Row row) throws SQLException {
+    static Quantity quantity(Row row) throws SQLException {
         return new Quantity(row.number("amount"), row.word("unit", Material.Unit.class));
     }
 
@@ -159,11 +176,11 @@ final class FactColumns {
         return money.currency().getCurrencyCode();
     }
 
-    private static Map<String, Object> map(Object... columnsAndValues) {
+    static Map<String, Object> map(Object... columnsAndValues) {
         return with(new LinkedHashMap<>(), columnsAndValues);
     }
 
-    private static Map<String, Object> with(Map<String, Object> columns, Object... columnsAndValues) {
+    static Map<String, Object> with(Map<String, Object> columns, Object... columnsAndValues) {
         for (int i = 0; i < columnsAndValues.length; i += 2)
             columns.put((String) columnsAndValues[i], columnsAndValues[i + 1]);
         return columns;

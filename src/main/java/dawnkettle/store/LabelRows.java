@@ -103,6 +103,40 @@ public final class LabelRows {
     /** A lot and when its first label came out. */
     public record LabelledLot(LotCode lot, Instant at) {}
 
+    /** Lots and products of which a label was ever in doubt, the oldest first. */
+    public List<Labelled> onceInDoubt() {
+        return sql.list(Labelled::of, """
+                SELECT lot, product, min(seq) AS first FROM label_group WHERE outcome = 'uncertain'
+                GROUP BY lot, product ORDER BY first""");
+    }
+
+    /** A product of a lot. */
+    public record Labelled(LotCode lot, String product) {
+        static Labelled of(Row row) throws SQLException {
+            return new Labelled(row.lot("lot"), row.text("product"));
+        }
+    }
+
+    /** Committed before their first byte leaves. */
+    public void inFlight(LabelGroup group, Instant at) {
+        sql.write("""
+                INSERT INTO label_in_flight (lot, product, from_number, to_number, at) VALUES (?, ?, ?, ?, ?)""", group.lot(), group.product(), group.from(), group.to(), at);
+    }
+
+    /** What became of them is noted, or surely nothing of them was sent. */
+    public void landed(LotCode lot, String product, Instant at) {
+        sql.write("""
+                UPDATE label_in_flight SET landed_at = ? WHERE lot = ? AND product = ? AND landed_at IS NULL""", at, lot, product);
+    }
+
+    /** Groups that were about to be sent, and nothing was noted of them since. */
+    public List<LabelGroup> inFlight() {
+        return sql.list(
+                row -> new LabelGroup(
+                        row.lot("lot"), row.text("product"), row.whole("from_number"), row.whole("to_number")),
+                "SELECT * FROM label_in_flight WHERE landed_at IS NULL ORDER BY seq");
+    }
+
     private void add(LabelGroup group, String outcome, Instant at, String note) {
         sql.write("""
                 INSERT INTO label_group (lot, product, from_number, to_number, outcome, at, note)

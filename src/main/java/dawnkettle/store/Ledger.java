@@ -103,6 +103,10 @@ public final class Ledger implements AutoCloseable {
         return new OutboxRows(sql);
     }
 
+    public AlarmRows alarms() {
+        return new AlarmRows(sql);
+    }
+
     public SoakRows soaks() {
         return new SoakRows(sql);
     }
@@ -111,12 +115,20 @@ public final class Ledger implements AutoCloseable {
         return new PlanRows(sql);
     }
 
+    public DeliveryRows deliveries() {
+        return new DeliveryRows(sql);
+    }
+
     public RecordRows records() {
         return new RecordRows(sql);
     }
 
     public StockRows stock() {
         return new StockRows(sql);
+    }
+
+    public TraceRows trace() {
+        return new TraceRows(sql);
     }
 
     /**

@@ -9,8 +9,15 @@ import java.util.List;
 
 /** The ledger's shape, in numbered steps; the file says in {@code user_version} how many of them it has taken. */
 final class Migrations {
-    private static final List<String> STEPS =
-            List.of("001-orders.sql", "002-night.sql", "003-plans.sql", "004-records.sql", "005-more-records.sql");
+    private static final List<String> STEPS = List.of(
+            "001-orders.sql",
+            "002-night.sql",
+            "003-plans.sql",
+            "004-records.sql",
+            "005-more-records.sql",
+            "006-alarms.sql",
+            "007-keeping.sql",
+            "008-labels.sql");
 
     /** "Dwnk" in ASCII: says that a SQLite file is a ledger of ours. */
     private static final int APPLICATION_ID = 0x44776e6b;

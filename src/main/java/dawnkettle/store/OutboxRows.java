@@ -7,7 +7,8 @@ import java.util.Optional;
 
 /** Mails that wait to be sent, and those that were. */
 public final class OutboxRows {
-    private static final String COLUMNS = "SELECT message_id, subject, state, attempts, next_try, maybe_sent, note ";
+    private static final String COLUMNS =
+            "SELECT message_id, subject, state, attempts, next_try, maybe_sent, queued_at, note ";
 
     private final Sql sql;
 
@@ -28,6 +29,28 @@ public final class OutboxRows {
                 OutboxRows::mail,
                 COLUMNS + "FROM outbox WHERE state = 'waiting' AND next_try <= ? ORDER BY queued_at, message_id",
                 now);
+    }
+
+    /** When a mail is tried next, where one waits. */
+    public Optional<Instant> nextTry() {
+        return sql.first(
+                row -> row.instant("next_try"),
+                "SELECT next_try FROM outbox WHERE state = 'waiting' ORDER BY next_try LIMIT 1");
+    }
+
+    /** What is not tried any more, since an instant, the oldest first. */
+    public List<QueuedMail> refusedSince(Instant from) {
+        return sql.list(
+                OutboxRows::mail,
+                COLUMNS + "FROM outbox WHERE state = 'refused' AND changed_at >= ? ORDER BY queued_at, message_id",
+                from);
+    }
+
+    /** What waits for another try, the oldest first. */
+    public List<QueuedMail> waiting() {
+        return sql.list(
+                OutboxRows::mail,
+                COLUMNS + "FROM outbox WHERE state IN ('waiting', 'sending') ORDER BY queued_at, message_id");
     }
 
     public Optional<QueuedMail> find(String messageId) {
@@ -89,6 +112,7 @@ public final class OutboxRows {
                 row.whole("attempts"),
                 row.instant("next_try"),
                 row.flag("maybe_sent"),
+                row.instant("queued_at"),
                 row.text("note"));
     }
 }

@@ -4,7 +4,14 @@ import java.time.Instant;
 
 /** A mail in the outbox; its bytes are fetched by {@link OutboxRows#message}. */
 public record QueuedMail(
-        String messageId, String subject, State state, int attempts, Instant nextTry, boolean maybeSent, String note) {
+        String messageId,
+        String subject,
+        State state,
+        int attempts,
+        Instant nextTry,
+        boolean maybeSent,
+        Instant queuedAt,
+        String note) {
     /** Where a mail stands. */
     public enum State {
         WAITING,

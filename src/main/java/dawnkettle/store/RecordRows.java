@@ -1,14 +1,18 @@
 package dawnkettle.store;
 
 import dawnkettle.stock.Fact;
+import dawnkettle.stock.Holds;
+import dawnkettle.stock.LotCode;
 import dawnkettle.stock.Recorded;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** What happened, as people wrote it down: only ever added. */
@@ -63,7 +67,7 @@ public final class RecordRows {
     public List<Recorded> of(Fact.Kind kind, Instant fromInclusive, Instant untilExclusive) {
         return sql.list(
                 RecordRows::recorded,
-                "SELECT * FROM record WHERE kind IN (" + words(kind)
+                "SELECT * FROM record_standing WHERE kind IN (" + words(kind)
                         + ") AND happened_at >= ? AND happened_at < ? ORDER BY happened_at, seq",
                 fromInclusive,
                 untilExclusive);
@@ -73,16 +77,56 @@ public final class RecordRows {
     public List<Recorded> all(Fact.Kind... kinds) {
         return sql.list(
                 RecordRows::recorded,
-                "SELECT * FROM record WHERE kind IN ("
+                "SELECT * FROM record_standing WHERE kind IN ("
                         + Arrays.stream(kinds).map(RecordRows::words).collect(Collectors.joining(", "))
                         + ") ORDER BY happened_at, seq");
+    }
+
+    /** What is held and what was released, in the order in which it was written down. */
+    public Holds holds() {
+        return new Holds(sql.list(
+                RecordRows::recorded, "SELECT * FROM record_standing WHERE kind IN ('held', 'released') ORDER BY seq"));
+    }
+
+    /** The number under which the last record was written. */
+    public long lastNumber() {
+        return sql.number("SELECT coalesce(max(seq), 0) AS n FROM record");
+    }
+
+    /** A record by its number, also where it counts no more. */
+    public Optional<Recorded> find(long number) {
+        return sql.first(RecordRows::recorded, "SELECT * FROM record WHERE seq = ?", number);
+    }
+
+    /** Whether a record that is there was cancelled. */
+    public boolean isCancelled(long number) {
+        return sql.number("SELECT count(*) AS n FROM record WHERE cancels = ?", number) > 0;
+    }
+
+    /** The number of the record that wrote a whole lot off, where it counts. */
+    public Optional<Long> lossOf(LotCode lot) {
+        return sql.first(
+                row -> row.number("seq"),
+                "SELECT seq FROM record_standing WHERE kind = 'lost-batch' AND lot = ? ORDER BY seq DESC LIMIT 1",
+                lot);
+    }
+
+    /** Records of some kinds about the lots of a making day, in the order they happened. */
+    public List<Recorded> all(LocalDate productionDate, Fact.Kind... kinds) {
+        return sql.list(
+                RecordRows::recorded,
+                "SELECT * FROM record_standing WHERE lot GLOB ? AND kind IN ("
+                        + Arrays.stream(kinds).map(RecordRows::words).collect(Collectors.joining(", "))
+                        + ") ORDER BY happened_at, seq",
+                LotCode.dayOf(productionDate) + "-*");
     }
 
     private static String words(Fact.Kind kind) {
         String word = Sql.word(kind);
         return switch (kind) {
             case COUNTED -> "'counted-material', 'counted-packs'";
-            case LOST -> "'lost-batch', 'lost-packs'";
+            case LOST -> "'lost-batch', 'lost-packs', 'lost-material'";
+            case USED -> "'used-material'";
             default -> "'" + word + "'";
         };
     }

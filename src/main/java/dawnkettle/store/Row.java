@@ -55,6 +55,10 @@ final class Row {
         return LocalDate.parse(results.getString(column));
     }
 
+    Optional<LocalDate> findDay(String column) throws SQLException {
+        return findText(column).map(LocalDate::parse);
+    }
+
     Mass mass(String column) throws SQLException {
         return Mass.milligrams(results.getLong(column));
     }

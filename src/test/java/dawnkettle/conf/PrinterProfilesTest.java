@@ -38,7 +38,7 @@ class PrinterProfilesTest {
     void unknown_keys_and_impossible_values_are_named_with_their_place() throws IOException {
         assertThat(problems("line-words.toml", "darkness = 8", "darkness = 900"))
                 .containsExactly(
-                        "labels/printers/line-words.toml:24:1: darkness \"900\" is not a whole number that goes"
+                        "labels/printers/line-words.toml:26:1: darkness \"900\" is not a whole number that goes"
                                 + " here; write 0 to 255");
         assertThat(problems("line-words.toml", "black = 0", "black = 0\ncolour = 3"))
                 .singleElement()

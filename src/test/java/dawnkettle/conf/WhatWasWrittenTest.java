@@ -9,12 +9,15 @@ import dawnkettle.measure.Mass;
 import dawnkettle.measure.Money;
 import dawnkettle.measure.Share;
 import dawnkettle.night.NightSettings;
+import dawnkettle.paper.PaperSettings;
 import dawnkettle.post.PostSettings;
+import dawnkettle.sheet.SheetSettings;
 import dawnkettle.shop.Allergen;
 import dawnkettle.shop.BlockSize;
 import dawnkettle.shop.Pack;
 import dawnkettle.shop.Sealing;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DayOfWeek;
 import java.time.Duration;
@@ -22,6 +25,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.Currency;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -54,6 +58,22 @@ class WhatWasWrittenTest {
         assertThat(firm.steps().get(2).longestWait()).isEqualTo(OptionalInt.of(15));
         assertThat(firm.steps().get(3).halfHands()).isEqualTo(3);
         assertThat(firm.steps().get(3).longestWait()).isEmpty();
+    }
+
+    @Test
+    void steam_and_strength_are_what_was_written_and_plain_where_nothing_was() throws IOException {
+        var plain = corner.shop().recipe("firm");
+        assertThat(plain.kettle().directSteam()).isFalse();
+        assertThat(plain.coagulant().orElseThrow().strength()).isEqualTo(Share.WHOLE);
+
+        var changed = CornerShop.in(dir)
+                .with("recipes.toml", "grams_per_kg_milk = 3.2", "grams_per_kg_milk = 3.2, strength = 0.3")
+                .with("recipes.toml", "step_kg = 5 }\nwater", "step_kg = 5, direct_steam = true }\nwater")
+                .read()
+                .shop()
+                .recipe("firm");
+        assertThat(changed.kettle().directSteam()).isTrue();
+        assertThat(changed.coagulant().orElseThrow().strength()).isEqualTo(Share.of("0.3"));
     }
 
     @Test
@@ -160,7 +180,7 @@ class WhatWasWrittenTest {
 
     @Test
     void what_is_left_out_of_the_settings_has_its_documented_default() {
-        assertThat(corner.night().search()).isEqualTo(new NightSettings.Search(20_000, 20_000, 1));
+        assertThat(corner.night().search()).isEqualTo(new NightSettings.Search(100_000, 60_000, 1));
         assertThat(corner.night().times().labelsBeforeMinutes()).isEqualTo(45);
         assertThat(corner.post().host()).isEmpty();
         assertThat(corner.post().port()).isEqualTo(587);
@@ -193,6 +213,65 @@ class WhatWasWrittenTest {
         assertThat(written.paper().queue()).hasToString("Optional[ipp://desk.corner.example/ipp]");
         assertThat(written.paper().copies()).containsEntry("run", 2);
         assertThat(written.thermometer().sensor()).contains(dir.resolve("room"));
-        assertThat(written.night().summaryTo()).isEqualTo(List.of("owner@corner.example"));
+        assertThat(written.night().letters().summaryTo()).isEqualTo(List.of("owner@corner.example"));
+    }
+
+    @Test
+    void sheets_speak_the_language_of_the_shop_unless_others_are_asked_for() throws IOException {
+        assertThat(CornerShop.in(dir).read().sheets())
+                .isEqualTo(SheetSettings.in(corner.shop().house().language()));
+        SheetSettings asked = CornerShop.in(dir)
+                .with(
+                        "shop.toml",
+                        "[labels]",
+                        "[sheets]\nlanguages = [\"vi\", \"en\"]\nscoops = { NIGARI = 250 }\n\n[labels]")
+                .read()
+                .sheets();
+        assertThat(asked.languages()).containsExactly("vi", "en");
+        assertThat(asked.scoops()).containsOnly(Map.entry("NIGARI", Mass.grams(250)));
+    }
+
+    @Test
+    void kinds_of_sheets_have_printers_and_sides_of_their_own() throws IOException {
+        var paper = CornerShop.in(dir)
+                .with(
+                        "shop.toml",
+                        "patience_minutes = 10",
+                        "queues = { pick = \"ipp://cold.corner.example/ipp\" }\nsides = { route = \"two\", run = \"one\" }")
+                .read()
+                .paper();
+
+        assertThat(paper.queues()).hasToString("{pick=ipp://cold.corner.example/ipp}");
+        assertThat(paper.reachesPaper()).isTrue();
+        assertThat(paper.sides()).isEqualTo(Map.of("route", PaperSettings.Sides.TWO, "run", PaperSettings.Sides.ONE));
+        assertThat(corner.paper().reachesPaper()).isFalse();
+    }
+
+    @Test
+    void a_printer_a_side_or_a_typeface_that_cannot_be_is_named_with_its_place() throws IOException {
+        CornerShop shop = CornerShop.in(dir)
+                .with(
+                        "shop.toml",
+                        "patience_minutes = 10",
+                        "queues = { pick = \"cold room\" }\nsides = { route = \"three\" }\n[typefaces]\nfiles = [\"none.ttf\"]\n");
+
+        assertThat(shop.problems())
+                .anyMatch(said -> said.matches("shop.toml:\\d+:\\d+: pick \"cold room\" is no print queue; write it as"
+                        + " ipp://printer.example/ipp/print"))
+                .anyMatch(said -> said.matches("shop.toml:\\d+:\\d+: route \"three\" .*write one of: one, two"))
+                .anyMatch(said ->
+                        said.matches("shop.toml:\\d+:\\d+: files \"none.ttf\" is no file that can be read; install"
+                                + " the typeface, as with the package fonts-droid-fallback, or correct the path"));
+    }
+
+    @Test
+    void typefaces_beside_our_own_are_found_from_the_configuration_on() throws IOException {
+        Files.createFile(dir.resolve("kanji.ttf"));
+        var written = CornerShop.in(dir)
+                .with("shop.toml", "[labels]", "[typefaces]\nfiles = [\"kanji.ttf\"]\n[labels]")
+                .read();
+
+        assertThat(written.typefaces()).containsExactly(dir.resolve("kanji.ttf"));
+        assertThat(corner.typefaces()).isEmpty();
     }
 }

@@ -72,14 +72,17 @@ class WeekCostsTest {
         assertThat(all.part(CostPart.BEANS)).isEqualTo(usd("160.16")); // 104 kg x 38.50 / 25 kg
         assertThat(all.part(CostPart.ADDITIONS)).isEqualTo(usd("9.03")); // 1.68 kg x 2.30 + 2.79 l x 1.85
         assertThat(all.part(CostPart.PACKAGING)).isEqualTo(usd("0.00"));
-        assertThat(all.part(CostPart.ENERGY)).isEqualTo(usd("23.20")); // 104 kg x 3.65 / 3.6 / 0.5 kWh x 0.11
+        // 104 kg x 9.15 x 3.851 kJ/(kg K) x 89 K = 326.2 MJ; fried 46.5 kg: 26.747 kg of steam x 2.257 + 46.5 x 3.61 x
+        // 95 K
+        // = 76.3 MJ; 402.5 MJ / 3.6 / 0.5 kWh x 0.11
+        assertThat(all.part(CostPart.ENERGY)).isEqualTo(usd("24.60"));
         assertThat(all.part(CostPart.WATER)).isEqualTo(usd("4.37")); // 1.04 m3 x 4.20
         assertThat(all.part(CostPart.LABOUR)).isEqualTo(usd("158.74")); // 443 min x 21.50 / 60
         assertThat(all.part(CostPart.DELIVERY)).isEqualTo(usd("174.00")); // 3 x 58
         assertThat(all.part(CostPart.OVERHEAD)).isEqualTo(usd("310.00"));
         assertThat(all.part(CostPart.OKARA)).isEqualTo(usd("-5.71")); // 142.68 kg x 0.04
-        assertThat(all.total()).isEqualTo(usd("833.79"));
-        assertThat(all.perKilogram()).isEqualTo("2.347"); // / 355.22 kg
+        assertThat(all.total()).isEqualTo(usd("835.19"));
+        assertThat(all.perKilogram()).isEqualTo("2.351"); // / 355.22 kg
         assertThat(all.yield()).isEqualTo("3.42"); // 355.22 / 104
     }
 

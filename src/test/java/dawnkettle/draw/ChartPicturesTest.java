@@ -2,7 +2,8 @@ package dawnkettle.draw;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dawnkettle.mail.Chart;
+import dawnkettle.cost.Chart;
+import dawnkettle.cost.ChartScale;
 import dawnkettle.mail.Mail;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;

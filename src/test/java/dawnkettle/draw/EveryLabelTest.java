@@ -15,6 +15,7 @@ import dawnkettle.label.PrinterProfile;
 import dawnkettle.label.ProfileReader;
 import dawnkettle.label.SampleProfiles;
 import dawnkettle.label.Symbology;
+import dawnkettle.trouble.Problem;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -35,7 +36,7 @@ class EveryLabelTest {
 
     static Stream<Arguments> designsAndPitches() {
         return SampleLabels.designs().designs().stream()
-                .flatMap(design -> Pitch.COMMON.stream().map(pitch -> Arguments.of(design.name(), pitch)));
+                .flatMap(design -> pitches().stream().map(pitch -> Arguments.of(design.name(), pitch)));
     }
 
     @ParameterizedTest
@@ -121,21 +122,46 @@ class EveryLabelTest {
                     }
     }
 
-    /** Heads of 56 mm and 80 mm across and of every pitch: who is refused, with the millimetres. */
+    /** The common pitches, and one that is coarser than any: six dots a millimetre. */
+    private static List<Pitch> pitches() {
+        List<Pitch> pitches = new ArrayList<>(Pitch.COMMON);
+        pitches.add(0, new Pitch(5_985));
+        return pitches;
+    }
+
+    /** Every design over every profile on heads of 56, 80 and 104 mm at every pitch: who is refused, with the millimetres. */
     @Test
-    void what_a_head_cannot_print_is_refused_with_its_millimetres() throws Exception {
+    void what_cannot_be_printed_is_refused_with_its_millimetres() throws Exception {
         List<String> lines = new ArrayList<>();
         for (Design design : SampleLabels.designs().designs())
-            for (Pitch pitch : Pitch.COMMON)
-                for (int across : new int[] {56_000, 80_000, 104_000}) {
-                    PrinterProfile profile = SampleProfiles.all()
-                            .get(0)
-                            .with(new PrinterProfile.Head(pitch, pitch.dots(across), pitch.dots(120_000)));
-                    Dots fed = design.fed(preview(design, pitch));
-                    lines.add(design.name() + ", " + pitch + ", head " + across / 1000 + " mm: "
-                            + new Framing(profile).objection(fed).orElse("accepted"));
-                }
+            for (Pitch pitch : pitches()) {
+                List<Problem> problems = drawing(pitch).check(design, SampleLabels.textFor(design));
+                for (PrinterProfile profile : SampleProfiles.all())
+                    for (int across : new int[] {56_000, 80_000, 104_000}) {
+                        String row = design.name() + ", " + profile.name() + ", " + pitch + ", head " + across / 1000
+                                + " mm: ";
+                        PrinterProfile head =
+                                profile.with(new PrinterProfile.Head(pitch, pitch.dots(across), pitch.dots(120_000)));
+                        lines.add(row + (problems.isEmpty() ? said(design, pitch, head) : problems.get(0)));
+                    }
+            }
+        for (Design design : SampleLabels.designs().designs()) lines.add("with too much to say: " + tooMuch(design));
         Golden.check("label/accepted-and-refused.txt", String.join("\n", lines) + "\n");
+    }
+
+    private static String said(Design design, Pitch pitch, PrinterProfile profile) {
+        Dots fed = design.fed(preview(design, pitch));
+        return new Framing(profile).objection(fed).map(why -> "refused, " + why).orElse("accepted");
+    }
+
+    private static Problem tooMuch(Design design) {
+        LabelText text = SampleLabels.textFor(design);
+        Map<String, String> fields = new HashMap<>(text.fields());
+        fields.computeIfPresent("ingredients", (field, list) -> list + ", chives and sesame seeds".repeat(9));
+        fields.computeIfPresent("heading", (field, heading) -> heading.repeat(4));
+        List<Problem> problems = drawing(Pitch.COMMON.get(0)).check(design, new LabelText(fields, text.elements()));
+        assertThat(problems).hasSize(1);
+        return problems.get(0);
     }
 
     @Test

@@ -3,8 +3,14 @@ package dawnkettle.floor;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Random;
 import java.util.stream.IntStream;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
 
 /** The core on flow shops whose best finish is published: one place a stage, no waits bounded, no hands. */
@@ -15,10 +21,39 @@ class PublishedFlowShopTest {
     @Test
     void two_stages_end_as_early_as_the_best_of_all_orders() {
         int best = bestOfAllOrders(new ArrayList<>(), JOHNSON);
-        Run run = RunEngine.run(shop(JOHNSON), new Budget(500, 1, 60_000));
+        Run run = RunEngine.run(Taillard.shop(JOHNSON), new Budget(500, 1, 60_000));
         assertThat(best).isEqualTo(30);
         assertThat(run.score().finish()).isEqualTo(best);
-        assertThat(RunCheck.broken(shop(JOHNSON), run)).isEmpty();
+        assertThat(RunCheck.broken(Taillard.shop(JOHNSON), run)).isEmpty();
+    }
+
+    /** The same rule on drawn jobs: first those shorter on the first stage by rising minutes, then the others by falling ones. */
+    @Property(tries = 50)
+    void two_stages_end_as_early_as_by_the_rule_of_johnson(
+            @ForAll @Size(min = 1, max = 9) List<@IntRange(min = 1, max = 20) Integer> first, @ForAll Random random) {
+        int[][] minutes = {
+            first.stream().mapToInt(Integer::intValue).toArray(),
+            random.ints(first.size(), 1, 20).toArray()
+        };
+        Run run = RunEngine.run(Taillard.shop(minutes), new Budget(600, 1, 60_000));
+        assertThat(run.score().finish()).isEqualTo(finish(johnson(minutes), minutes));
+    }
+
+    private static List<Integer> johnson(int[][] minutes) {
+        Comparator<Integer> front = Comparator.comparingInt(job -> minutes[0][job]);
+        Comparator<Integer> back = Comparator.comparingInt(job -> -minutes[1][job]);
+        var order = new ArrayList<Integer>();
+        IntStream.range(0, minutes[0].length)
+                .filter(job -> minutes[0][job] < minutes[1][job])
+                .boxed()
+                .sorted(front)
+                .forEach(order::add);
+        IntStream.range(0, minutes[0].length)
+                .filter(job -> minutes[0][job] >= minutes[1][job])
+                .boxed()
+                .sorted(back)
+                .forEach(order::add);
+        return order;
     }
 
     private static int bestOfAllOrders(List<Integer> order, int[][] minutes) {
@@ -44,7 +79,7 @@ class PublishedFlowShopTest {
     /** E. Taillard, Benchmarks for basic scheduling problems, EJOR 64 (1993): rows 1 and 5 of ta001 as printed in public copies. */
     @Test
     void the_published_generator_draws_the_published_rows() {
-        int[][] minutes = taillard(873_654_221, 20, 5);
+        int[][] minutes = Taillard.minutes(873_654_221, 20, 5);
         assertThat(minutes[0])
                 .containsExactly(54, 83, 15, 71, 77, 36, 53, 38, 27, 87, 76, 91, 14, 29, 12, 77, 32, 87, 68, 94);
         assertThat(minutes[4])
@@ -54,7 +89,7 @@ class PublishedFlowShopTest {
     /** Best known finish of ta001: 1278; lower bound in the same paper: 1232. */
     @Test
     void the_first_published_flow_shop_reaches_its_published_finish() {
-        FloorDay day = shop(taillard(873_654_221, 20, 5));
+        FloorDay day = Taillard.shop(873_654_221, 20, 5);
         Run run = RunEngine.run(day, new Budget(40_000, 1, 60_000));
         assertThat(RunCheck.broken(day, run)).isEmpty();
         assertThat(run.score().finish()).isEqualTo(1278);
@@ -79,38 +114,7 @@ class PublishedFlowShopTest {
         int[] published = {1232, 1290, 1073, 1268, 1198, 1180, 1226, 1170, 1206, 1082};
         int[] best = {1278, 1359, 1081, 1293, 1235, 1195, 1234, 1206, 1230, 1108};
         for (int number = 0; number < seeds.length; number++)
-            assertThat(Bounds.of(shop(taillard(seeds[number], 20, 5))).finish())
+            assertThat(Bounds.of(Taillard.shop(seeds[number], 20, 5)).finish())
                     .isBetween(published[number], best[number]);
-    }
-
-    /** Minutes by machine and job: Taillard's linear congruential generator, a = 16807, m = 2^31 - 1, by Schrage's split. */
-    private static int[][] taillard(long seed, int jobs, int machines) {
-        var minutes = new int[machines][jobs];
-        long drawn = seed;
-        for (int[] machine : minutes)
-            for (int job = 0; job < jobs; job++) {
-                drawn = 16807 * (drawn % 127773) - drawn / 127773 * 2836;
-                if (drawn < 0) drawn += Integer.MAX_VALUE;
-                machine[job] = 1 + (int) ((double) drawn / Integer.MAX_VALUE * 99);
-            }
-        return minutes;
-    }
-
-    private static FloorDay shop(int[][] minutes) {
-        int horizon = 5_000;
-        var stations = IntStream.range(0, minutes.length)
-                .mapToObj(stage -> new Station("m" + stage, "m" + stage, 1, 0, List.of(new Window(0, horizon))))
-                .toList();
-        var jobs = IntStream.range(0, minutes[0].length)
-                .mapToObj(job -> job(job, minutes))
-                .toList();
-        return new FloorDay(stations, List.of(), List.of(), List.of(), jobs, horizon);
-    }
-
-    private static Job job(int number, int[][] minutes) {
-        var steps = IntStream.range(0, minutes.length)
-                .mapToObj(stage -> new Operation("m" + stage, minutes[stage][number], 0, Operation.ANY_WAIT, 0))
-                .toList();
-        return new Job("J" + number, "", 0, Integer.MAX_VALUE, steps, List.of(), List.of(), List.of());
     }
 }

@@ -22,7 +22,7 @@ class RunEngineTest {
         Run run = RunEngine.run(day, new Budget(3_000, 1, NO_GUARD));
         assertThat(RunCheck.broken(day, run)).isEmpty();
         assertThat(run.score().finish()).isEqualTo(238);
-        assertThat(run.bound().finish()).isEqualTo(220);
+        assertThat(run.bound().finish()).isEqualTo(232);
     }
 
     /**
@@ -30,17 +30,18 @@ class RunEngineTest {
      * 383, 45 weighted minutes, and 813.
      */
     @ParameterizedTest
-    @CsvSource({"25, 100, 0, 460, 430", "40, 130, 420, 760, 698", "60, 100, 0, 990, 934"})
-    void a_workshop_day_is_planned_well_within_a_second(int batches, int tight, int late, int finish, int bestKnown) {
+    @CsvSource({"25, 100, 0, 445, 430", "40, 130, 320, 740, 698", "60, 100, 0, 970, 934"})
+    void a_workshop_day_is_planned_in_a_hundred_thousand_decodes(
+            int batches, int tight, int late, int finish, int bestKnown) {
         FloorDay day = WorkshopDay.of(batches, 6, tight);
-        Run run = RunEngine.run(day, new Budget(20_000, 1, NO_GUARD));
+        Run run = RunEngine.run(day, new Budget(100_000, 1, NO_GUARD));
         assertThat(RunCheck.broken(day, run)).isEmpty();
         assertThat(run.unplaced()).isEmpty();
         assertThat(run.score().weightedLateness()).isLessThanOrEqualTo(late);
         assertThat(run.score().finish()).isLessThanOrEqualTo(finish);
         assertThat(run.bound().finish()).isLessThanOrEqualTo(bestKnown);
         assertThat(run.stoppedEarly()).isFalse();
-        assertThat(run.decodes()).isEqualTo(20_000);
+        assertThat(run.decodes()).isEqualTo(100_000);
     }
 
     /** So many pieces that positions are sampled. */
@@ -72,10 +73,11 @@ class RunEngineTest {
         }
     }
 
+    /** The study had 383 and 45 without looking at what comes behind the press; the best plans found end at 430 and are 242 late. */
     @Test
-    void the_bounds_are_those_of_the_study() {
-        assertThat(Bounds.of(WorkshopDay.of(25, 6, 100))).isEqualTo(new Bound(0, 383, "cooker"));
-        assertThat(Bounds.of(WorkshopDay.of(40, 6, 130)).weightedLateness()).isEqualTo(45);
+    void the_bounds_are_above_those_of_the_study() {
+        assertThat(Bounds.of(WorkshopDay.of(25, 6, 100))).isEqualTo(new Bound(0, 398, "press"));
+        assertThat(Bounds.of(WorkshopDay.of(40, 6, 130)).weightedLateness()).isEqualTo(60);
         assertThat(Bounds.of(WorkshopDay.of(60, 6, 100))).isEqualTo(new Bound(0, 813, "cooker"));
     }
 
@@ -101,6 +103,40 @@ class RunEngineTest {
         assertThat(run.placements())
                 .containsExactly(
                         new Placement("B1", 0, "grinder", 0, 25, 35), new Placement("B1", 1, "cooker", 0, 40, 55));
+    }
+
+    @Test
+    void what_is_fried_twice_lets_others_in_between_and_keeps_its_rest() {
+        var all = List.of(new Window(0, 200));
+        var stations = List.of(new Station("fryer", "fry", 1, 0, all), new Station("rack", "rack", 2, 0, all));
+        var fry = new Operation("fry", 8, 0, 5, 0);
+        var steps = List.of(new Operation("fry", 8, 0, Operation.ANY_WAIT, 0), new Operation("rack", 8, 0, 0, 0), fry);
+        var jobs = List.of(
+                new Job("P1", "", 0, 99, steps, List.of(), List.of(), List.of()),
+                new Job("P2", "", 0, 99, steps, List.of(), List.of(), List.of()));
+        var day = new FloorDay(stations, List.of(), List.of(), List.of(), jobs, 200);
+        Run run = RunEngine.run(day, new Budget(50, 1, NO_GUARD));
+        assertThat(RunCheck.broken(day, run)).isEmpty();
+        // P1 0 to 8 and 16 to 24, P2 8 to 16 and 24 to 32: the fryer never stands.
+        assertThat(run.score().finish()).isEqualTo(32);
+        assertThat(run.bound().finish()).isEqualTo(32);
+    }
+
+    /** The press is washed for the night from 180 on and two of the four halves wash up from 100 on: hours and hands that are not there. */
+    @Test
+    void cleaning_at_the_end_of_the_day_is_time_that_no_batch_gets() {
+        var stations = List.of(new Station("press", "press", 2, 0, List.of(new Window(0, 180))));
+        var hands = List.of(new Hands(new Window(0, 100), 4), new Hands(new Window(100, 180), 2));
+        var steps = List.of(new Operation("press", 50, 2, Operation.ANY_WAIT, 0));
+        var jobs = IntStream.range(0, 6)
+                .mapToObj(number -> new Job("B" + number, "", 0, 99, steps, List.of(), List.of(), List.of()))
+                .toList();
+        var day = new FloorDay(stations, hands, List.of(), List.of(), jobs, 400);
+        Run run = RunEngine.run(day, new Budget(50, 1, NO_GUARD));
+        assertThat(RunCheck.broken(day, run)).isEmpty();
+        // Two at once until 100, one more until 150; the sixth would end at 200.
+        assertThat(run.unplaced()).hasSize(1);
+        assertThat(run.score().finish()).isEqualTo(150);
     }
 
     @Test

@@ -35,7 +35,11 @@ final class WorkshopDay {
 
     /** A day of seed 1. */
     static FloorDay of(int batches, int workers, int tightPercent) {
-        return new WorkshopDay(batches, 1, tightPercent).day(workers);
+        return of(batches, workers, tightPercent, 1);
+    }
+
+    static FloorDay of(int batches, int workers, int tightPercent, long seed) {
+        return new WorkshopDay(batches, seed, tightPercent).day(workers);
     }
 
     private FloorDay day(int workers) {

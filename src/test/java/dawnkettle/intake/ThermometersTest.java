@@ -64,6 +64,28 @@ class ThermometersTest {
     }
 
     @Test
+    void the_log_tells_the_hours_behind_us_as_far_as_it_is_believable() throws IOException {
+        Path log = Files.writeString(folder.resolve("room.csv"), """
+                time,celsius
+                2026-11-20T14:10:00-05:00,12
+                2026-12-03T14:40:00,20.25
+                2026-12-03T14:10:00-05:00,19.5
+                2026-12-03T14:20:00-05:00,85.0
+                2026-12-03T14:30:00-05:00,warm
+                2026-12-03T23:00:00-05:00,31
+                """);
+        Thermometers thermometers = new Thermometers(
+                new ThermometerSettings(Optional.empty(), Optional.of(log)),
+                SmallShop.climate(),
+                ZoneId.of("America/New_York"));
+
+        assertThat(thermometers.past(NOW))
+                .containsExactly(
+                        new RoomReading.Logged(Instant.parse("2026-12-03T19:10:00Z"), Celsius.tenths(195)),
+                        new RoomReading.Logged(Instant.parse("2026-12-03T19:40:00Z"), Celsius.tenths(203)));
+    }
+
+    @Test
     void an_old_log_says_nothing_of_tonight() throws IOException {
         Path log = Files.writeString(folder.resolve("room.csv"), "time,celsius\n2026-12-03T11:59:00-05:00,19.5\n");
 

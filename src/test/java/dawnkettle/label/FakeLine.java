@@ -11,6 +11,7 @@ import java.util.function.UnaryOperator;
 final class FakeLine implements LabelLine {
     private final FakePrinter printer;
     private final ByteArrayOutputStream heard = new ByteArrayOutputStream();
+    private final ByteArrayOutputStream sent = new ByteArrayOutputStream();
     private UnaryOperator<byte[]> onTheWay = bytes -> bytes;
     private int bytesUntilCut = Integer.MAX_VALUE;
     private long millisUntilRefill = Long.MAX_VALUE;
@@ -42,6 +43,11 @@ final class FakeLine implements LabelLine {
         return this;
     }
 
+    /** All that was sent, a character a byte. */
+    String heard() {
+        return sent.toString(java.nio.charset.StandardCharsets.ISO_8859_1);
+    }
+
     long elapsedMillis() {
         return elapsed;
     }
@@ -56,6 +62,7 @@ final class FakeLine implements LabelLine {
         return new Link() {
             @Override
             public void send(byte[] bytes) {
+                sent.writeBytes(bytes);
                 int taken = Math.min(bytes.length, bytesUntilCut);
                 bytesUntilCut -= bytesUntilCut == Integer.MAX_VALUE ? 0 : taken;
                 heard.writeBytes(onTheWay.apply(printer.take(Arrays.copyOf(bytes, taken))));

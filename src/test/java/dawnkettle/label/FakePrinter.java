@@ -25,6 +25,7 @@ public final class FakePrinter {
     private int width = WIDTH;
     private int height = HEIGHT;
     private byte[] received = new byte[0];
+    private Dots kept;
     private long millisToLabel = 200;
     private long busyMillis;
     private int labelsOnRoll = Integer.MAX_VALUE;
@@ -61,6 +62,19 @@ public final class FakePrinter {
         labelsOnRoll = Integer.MAX_VALUE;
     }
 
+    /** Whether it has begun to read something that is not whole yet. */
+    public boolean isAmid() {
+        return received.length > 0;
+    }
+
+    /** Switched off and on again: all that had not come out is gone. */
+    public void restart() {
+        received = new byte[0];
+        jobs.clear();
+        kept = null;
+        busyMillis = 0;
+    }
+
     public List<Dots> printed() {
         return List.copyOf(printed);
     }
@@ -89,7 +103,7 @@ public final class FakePrinter {
             answer.writeBytes(status());
             return true;
         }
-        if (begins(profile.sending().limits().clear().bytes())) {
+        if (begins(profile.sending().after().clear().bytes())) {
             jobs.clear();
             busyMillis = 0;
             return true;
@@ -99,9 +113,10 @@ public final class FakePrinter {
             jobs.add("say");
             return true;
         }
-        ProfileReader reader = new ProfileReader(profile, received, width, height);
+        ProfileReader reader = new ProfileReader(profile, received, width, height).keeping(kept);
         Optional<ProfileReader.Printed> one = reader.one();
         if (one.isEmpty()) return false;
+        kept = one.get().picture();
         for (int i = 0; i < one.get().copies(); i++) jobs.add(one.get().picture());
         received = Arrays.copyOfRange(received, reader.consumed(), received.length);
         return true;

@@ -123,14 +123,24 @@ class FramingTest {
                         new ByteTemplate("CLS"),
                         new ByteTemplate("BITMAP {y},{rows},{data}"),
                         ByteTemplate.NOTHING,
-                        new ByteTemplate("PRINT"),
+                        new PrinterProfile.After(
+                                new ByteTemplate("PRINT"),
+                                ByteTemplate.NOTHING,
+                                true,
+                                ByteTemplate.NOTHING,
+                                ByteTemplate.NOTHING),
                         good.sending().limits()),
-                new PrinterProfile.Asking(ByteTemplate.NOTHING, good.asking().reply(), java.util.Optional.empty()));
+                new PrinterProfile.Asking(
+                        ByteTemplate.NOTHING,
+                        good.asking().reply(),
+                        java.util.Optional.empty(),
+                        List.of(new PrinterProfile.Unasked(0x20, java.util.Optional.empty()))));
         assertThat(bad.lacking())
                 .isEqualTo(List.of(
                         "send.row \"BITMAP {y},{rows},{data}\" has no {rowBytes}",
-                        "neither send.start nor send.end has {copies}, and mostCopies is \"100\"",
+                        "send.endKeeps is true and send.again is \"\", so that nothing would be printed",
                         "ask has neither inTurn nor remaining, so that nothing printed could be known",
-                        "ask.question is \"\""));
+                        "ask.question is \"\"",
+                        "ask.unasked byte 0x20 could as well be part of an answer"));
     }
 }

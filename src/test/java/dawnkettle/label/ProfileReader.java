@@ -23,12 +23,19 @@ public final class ProfileReader {
     private final int height;
     private final List<String> structure = new ArrayList<>();
     private int at;
+    private Dots kept;
 
     public ProfileReader(PrinterProfile profile, byte[] bytes, int width, int height) {
         this.profile = profile;
         this.bytes = bytes.clone();
         this.width = width;
         this.height = height;
+    }
+
+    /** What the printer kept from before these bytes. */
+    ProfileReader keeping(Dots picture) {
+        kept = picture;
+        return this;
     }
 
     /** The names of the commands met, in order. */
@@ -66,6 +73,10 @@ public final class ProfileReader {
     private Printed label() {
         Map<String, Integer> numbers = new HashMap<>();
         PrinterProfile.Sending sending = profile.sending();
+        if (take("again", sending.after().again().text(), numbers, null)) {
+            if (kept == null) throw new AssertionError("nothing was kept that could be printed again, at byte " + at);
+            return new Printed(kept, numbers.getOrDefault("copies", 1));
+        }
         if (!take("start", sending.start().text(), numbers, null)) throw lost();
         Dots.Ink ink = new Dots.Ink(width, height);
         int y = 0;
@@ -76,9 +87,11 @@ public final class ProfileReader {
                 y = top + ink(ink, data[0], numbers, top);
             } else if (!sending.feed().isEmpty() && take("feed", sending.feed().text(), numbers, null))
                 y += numbers.get("feed");
-            else if (take("end", sending.end().text(), numbers, null))
-                return new Printed(ink.dry(), numbers.getOrDefault("copies", 1));
-            else throw lost();
+            else if (take("end", sending.after().end().text(), numbers, null)) {
+                kept = ink.dry();
+                if (sending.after().isKeptFirst()) return label();
+                return new Printed(kept, numbers.getOrDefault("copies", 1));
+            } else throw lost();
         }
     }
 
@@ -100,6 +113,7 @@ public final class ProfileReader {
 
     /** Tries to match {@code template} here; on success moves past it. */
     private boolean take(String name, String template, Map<String, Integer> numbers, byte[][] data) {
+        if (template.isEmpty()) return false;
         Map<String, Integer> met = numbers == null ? new HashMap<>() : new HashMap<>(numbers);
         int here = at;
         Matcher pieces = Pattern.compile("<(..)>|\\{(\\w+)(?::(\\w+))?}|(.)").matcher(template);

@@ -110,7 +110,7 @@ class LabelFolderTest {
                 .slip(
                         CaseLabelsTest.planned().lot(),
                         FIRM,
-                        LabelSlips.brokenOff(run, new Confirmed("261204-FI03", "FIRM-12", 2, 3)))
+                        LabelSlips.count(run.lot(), "Firm", List.of("1 printed", "look at 2 to 3", "4 to 5 printed")))
                 .orElseThrow();
         labels.print(slip, group -> {});
 

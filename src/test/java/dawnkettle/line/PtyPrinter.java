@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.function.UnaryOperator;
 
 /** A {@link FakePrinter} at the far end of a pseudo-terminal that socat holds; it reads no faster than a line would. */
 final class PtyPrinter implements AutoCloseable {
@@ -21,6 +22,10 @@ final class PtyPrinter implements AutoCloseable {
     private volatile long bytesUntilStalled = Long.MAX_VALUE;
     private final CountDownLatch stalled = new CountDownLatch(1);
     private volatile boolean isOver;
+    private volatile UnaryOperator<byte[]> onTheWay = bytes -> bytes;
+    private volatile long answerDelayMillis;
+    private long readNanos;
+    private long idleNanos;
 
     PtyPrinter(Path folder, FakePrinter printer, int baud) throws Exception {
         this.device = folder.resolve("tty");
@@ -53,6 +58,22 @@ final class PtyPrinter implements AutoCloseable {
         return this;
     }
 
+    /** What becomes of answers on their way back. */
+    PtyPrinter answers(UnaryOperator<byte[]> change) {
+        onTheWay = change;
+        return this;
+    }
+
+    PtyPrinter answersLate(long millis) {
+        answerDelayMillis = millis;
+        return this;
+    }
+
+    /** Share of the time in which bytes of something unfinished were on the line and not waited for. */
+    double lineUse() {
+        return (double) readNanos / (readNanos + idleNanos);
+    }
+
     void awaitStall() throws InterruptedException {
         stalled.await(60, TimeUnit.SECONDS);
     }
@@ -64,7 +85,7 @@ final class PtyPrinter implements AutoCloseable {
             long last = System.nanoTime();
             while (!isOver) {
                 int waiting = Math.min(chunk.length, in.available());
-                if (waiting == 0) Thread.sleep(2);
+                if (waiting == 0) idle();
                 else {
                     int count = in.read(chunk, 0, waiting);
                     hear(java.util.Arrays.copyOf(chunk, count), out);
@@ -96,13 +117,23 @@ final class PtyPrinter implements AutoCloseable {
             while (!isOver) Thread.sleep(50);
             return;
         }
+        long began = System.nanoTime();
         Thread.sleep(bytes.length * 1_000L / bytesASecond);
         answer(printer.take(bytes), out);
+        if (printer.isAmid()) readNanos += System.nanoTime() - began;
     }
 
-    private static void answer(byte[] bytes, OutputStream out) throws IOException {
-        if (bytes.length == 0) return;
-        out.write(bytes);
+    private void idle() throws InterruptedException {
+        long began = System.nanoTime();
+        Thread.sleep(2);
+        if (printer.isAmid()) idleNanos += System.nanoTime() - began;
+    }
+
+    private void answer(byte[] bytes, OutputStream out) throws IOException, InterruptedException {
+        byte[] changed = onTheWay.apply(bytes);
+        if (changed.length == 0) return;
+        if (answerDelayMillis > 0) Thread.sleep(answerDelayMillis);
+        out.write(changed);
         out.flush();
     }
 

@@ -177,7 +177,7 @@ class SerialLabelsTest {
     }
 
     /** What the writing thread and the one that waits for it use; compilers and collectors of the machine are not theirs. */
-    private static double shareOfProcessor(Duration window) throws InterruptedException {
+    static double shareOfProcessor(Duration window) throws InterruptedException {
         long before = threadNanos();
         long start = System.nanoTime();
         Thread.sleep(window.toMillis());

@@ -4,17 +4,29 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dawnkettle.Golden;
+import dawnkettle.cost.MadeDay;
+import dawnkettle.cost.PriceBook;
+import dawnkettle.cost.Sale;
+import dawnkettle.cost.Standard;
+import dawnkettle.cost.WeekBook;
 import dawnkettle.cost.WeekCosts;
+import dawnkettle.cost.YieldCourse;
 import dawnkettle.draw.ChartPictures;
+import dawnkettle.measure.Mass;
 import dawnkettle.shop.House;
 import dawnkettle.shop.Shop;
+import dawnkettle.stock.Fact.Yielded;
+import dawnkettle.stock.LotCode;
 import dawnkettle.trouble.Table;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.TimeZone;
 import org.junit.jupiter.api.Test;
 
@@ -24,7 +36,57 @@ class CostReportTest {
     private static final List<WeekCosts> WEEKS = WeekCosts.byWeek(MillraceHalfYear.days(), SHOP);
 
     private static Mail report() {
-        return CostReport.of(WEEKS.subList(0, 21), SHOP, CHARTS);
+        return CostReport.of(book(), CHARTS);
+    }
+
+    /** The week of 19 October, in which the yield of firm fell; three customers, of whom one takes a pack a day. */
+    private static WeekBook book() {
+        List<WeekCosts> weeks = WEEKS.subList(0, 21);
+        LocalDate monday = weeks.get(20).monday();
+        List<MadeDay> days = MillraceHalfYear.days().subList(120, 126);
+        PriceBook prices = new PriceBook(SHOP, List.of());
+        return new WeekBook(
+                weeks,
+                Optional.of(new Standard(SHOP).week(days)),
+                YieldCourse.of(SHOP.recipes(), yields()),
+                new WeekBook.Trade(sales(monday), containers(), monday.minusWeeks(20), days, prices),
+                SHOP);
+    }
+
+    private static List<Yielded> yields() {
+        List<Yielded> yields = new ArrayList<>();
+        for (int day = 0; day < 21 * 7; day++) {
+            LocalDate date = MillraceHalfYear.FIRST.plusDays(day);
+            String lot = date.toString().substring(2).replace("-", "") + "-FI01";
+            long grams = (day < 20 * 7 ? 78_000 : 74_880) + (day % 5) * 90L;
+            yields.add(new Yielded(new LotCode(lot), "firm", Mass.kilograms(30), Mass.grams(grams)));
+        }
+        return yields;
+    }
+
+    private static List<Sale> sales(LocalDate monday) {
+        List<Sale> sales = new ArrayList<>();
+        for (int day = 0; day < 6; day++) {
+            sales.add(sale(monday.plusDays(day), "HERON", "FIRM-12", 700));
+            sales.add(sale(monday.plusDays(day), "SOUP", "MILK-1", 420));
+            sales.add(sale(monday.plusDays(day), "NOODLE", "FIRM-12", 1));
+        }
+        sales.add(sale(monday.plusDays(2), "SOUP", "MILK-1", -6));
+        return sales;
+    }
+
+    private static Sale sale(LocalDate day, String customer, String product, long packs) {
+        return new Sale(
+                day,
+                customer,
+                product,
+                packs < 0 ? "" : "261019-FI01",
+                packs,
+                SHOP.product(product).price());
+    }
+
+    private static List<Sale.Containers> containers() {
+        return List.of(new Sale.Containers("HERON", "FIRM-BK", 40, 31, Millrace.usd("4.00")));
     }
 
     @Test
@@ -33,6 +95,8 @@ class CostReportTest {
         Golden.check("mail/costs.txt", mail.body().text());
         Golden.check("mail/costs.html", mail.body().html());
         Golden.check("mail/costs.csv", csv(mail));
+        Golden.check("mail/deliveries.csv", csv(mail, 1));
+        Golden.check("mail/containers.csv", csv(mail, 2));
         Files.write(
                 Path.of("target/golden/mail/costs.png"),
                 mail.body().pictures().get(0).png().toArray());
@@ -41,7 +105,7 @@ class CostReportTest {
     @Test
     void the_subject_says_what_a_kilogram_cost_and_how_that_moved() {
         assertThat(report().subject()).matches("Week 43: [0-9]\\.[0-9]{3} USD a kg, [0-9]+\\.[0-9] % (more|less)");
-        assertThat(CostReport.of(WEEKS.subList(0, 1), SHOP, CHARTS).subject())
+        assertThat(CostReport.of(WeekBook.of(WEEKS.subList(0, 1), SHOP), CHARTS).subject())
                 .matches("Week 23: [0-9]\\.[0-9]{3} USD a kg");
     }
 
@@ -107,7 +171,7 @@ class CostReportTest {
                         day.water(),
                         1))
                 .toList();
-        Mail mail = CostReport.of(WeekCosts.byWeek(days, shop), shop, CHARTS);
+        Mail mail = CostReport.of(WeekBook.of(WeekCosts.byWeek(days, shop), shop), CHARTS);
         assertThat(mail.body().html())
                 .contains("=HYPERLINK(&quot;x&quot;)&lt;b&gt; Bcc: y")
                 .doesNotContain("<b>");
@@ -130,6 +194,10 @@ class CostReportTest {
     }
 
     private static String csv(Mail mail) {
-        return new String(mail.attachments().get(0).content().toArray(), UTF_8);
+        return csv(mail, 0);
+    }
+
+    private static String csv(Mail mail, int attachment) {
+        return new String(mail.attachments().get(attachment).content().toArray(), UTF_8);
     }
 }

@@ -25,7 +25,8 @@ class BackUpTest {
     private String backUp(LocalDate day) {
         NightSettings.Places places = new NightSettings.Places(
                 state.resolve("ledger.db"), state, state.resolve("drop"), state.resolve("backups"));
-        Office.Papers papers = new Office.Papers(null, List.of(), new NightSettings(null, places, null, List.of()));
+        Office.Papers papers =
+                new Office.Papers(null, List.of(), new NightSettings(null, places, null, NightSettings.Mailing.NONE));
         Clock clock = Clock.fixed(day.atStartOfDay().toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
         try (Ledger ledger = Ledger.open(places.ledger())) {
             return new BackUp(new Office(papers, ledger, clock, null, (at, line) -> {})).run(day);

@@ -132,6 +132,11 @@ final class LabelShop {
         }
     }
 
+    /** Ends everything, as a machine that goes dark does. */
+    static final class PowerCut extends Error {
+        private static final long serialVersionUID = 1L;
+    }
+
     /** Prints in groups of four and stops in the group that holds a label of one lot and product. */
     static final class Printer implements LabelPrinter {
         private static final int GROUP = 4;
@@ -139,6 +144,7 @@ final class LabelShop {
         final List<LabelRun> runs = new ArrayList<>();
         final List<String> printed = new ArrayList<>();
         int stopAt;
+        int cutAt;
         boolean isClean;
         boolean isGone;
 
@@ -161,6 +167,10 @@ final class LabelShop {
                     && stopAt <= group.last();
             if (isStop && isClean) throw DeviceAway.clean("out of labels", null);
             journal.intended(group);
+            if (run.lot().equals(MOST.lot().text())
+                    && run.product().equals(MOST.product())
+                    && group.first() <= cutAt
+                    && cutAt <= group.last()) throw new PowerCut();
             if (isStop) {
                 journal.doubtful(group);
                 throw DeviceAway.ambiguous("the label printer has not answered", null);

@@ -40,8 +40,9 @@ class PrintQueueTest {
     }
 
     private PrintQueue queue(URI address, Map<String, Integer> copies) {
-        PaperSettings settings = new PaperSettings(Optional.of(address), copies, Duration.ofMillis(700));
-        return new PrintQueue(settings, sheet -> "%PDF-bytes".getBytes(ISO_8859_1), Duration.ofMillis(20));
+        PaperSettings settings =
+                new PaperSettings(Optional.of(address), Map.of(), copies, Map.of(), Duration.ofMillis(700));
+        return new PrintQueue(address, settings, sheet -> "%PDF-bytes".getBytes(ISO_8859_1));
     }
 
     private DeviceAway refusal() {
@@ -66,7 +67,7 @@ class PrintQueueTest {
     @Test
     void the_job_is_what_rfc_8010_says_a_job_is() {
         queue(printer.address(), Map.of("soak", 2)).print(SOAK);
-        byte[] job = printer.asked.get(0);
+        byte[] job = printer.last(0x0002);
         // RFC 8010, 3.1: version, operation 0x0002 Print-Job, request-id, then the operation attributes tag.
         assertThat(java.util.Arrays.copyOf(job, 9)).containsExactly(1, 1, 0, 2, 0, 0, 0, 1, 1);
         String text = new String(job, ISO_8859_1);
@@ -74,7 +75,7 @@ class PrintQueueTest {
         assertThat(text)
                 .containsSubsequence("attributes-charset", "utf-8", "attributes-natural-language", "en", "printer-uri");
         assertThat(text).contains("document-format\0\17application/pdf");
-        assertThat(text).contains("job-name\0\42Soak sheet, Friday 4 December 2026");
+        assertThat(text).contains("job-name\0\62Soak sheet, Friday 4 December 2026, soak #");
         assertThat(text).endsWith("\2\41\0\6copies\0\4\0\0\0\2\3%PDF-bytes");
     }
 

@@ -4,6 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import dawnkettle.cost.WeekBook;
 import dawnkettle.cost.WeekCosts;
 import dawnkettle.draw.ChartPictures;
 import dawnkettle.mail.Bytes;
@@ -99,7 +100,8 @@ class MimeFormTest {
     @Test
     void the_weekly_report_carries_the_picture_that_its_html_shows() throws Exception {
         Shop shop = Millrace.shop();
-        Mail report = CostReport.of(WeekCosts.byWeek(MillraceHalfYear.days(), shop), shop, new ChartPictures());
+        Mail report =
+                CostReport.of(WeekBook.of(WeekCosts.byWeek(MillraceHalfYear.days(), shop), shop), new ChartPictures());
         MimeMultipart mixed = (MimeMultipart) parsed(FORM.bytes(report, DAWN)).getContent();
         MimeMultipart alternative = (MimeMultipart) mixed.getBodyPart(0).getContent();
         MimeMultipart related = (MimeMultipart) alternative.getBodyPart(1).getContent();

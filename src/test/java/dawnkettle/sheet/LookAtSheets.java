@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 
 /** Writes the sheets of sample days as PDF below {@code target/look}, to be looked at by a person. */
@@ -28,12 +29,23 @@ final class LookAtSheets {
         write("us-45", large, SampleDay.of(large, 45, revised), PaperSize.LETTER);
         write("us-120", large, SampleDay.of(large, 120), PaperSize.A4);
         write("metric-3", small, SampleDay.of(small, 3), PaperSize.A4);
+        SheetSettings two = new SheetSettings(List.of("en", "vi"), Map.of("NIGARI", Mass.grams(250)));
+        SheetStyle both = new SheetStyle(PaperSize.A4, House.Units.METRIC, two, PdfTypeface.notoSans());
+        Heading second = SampleDay.heading(2, OptionalInt.of(1), Heading.Mode.FULL);
+        DayPlan revision = SampleDay.of(small, 19, second);
+        write("two-languages", small, revision, both, SheetSet.of(revision, SampleDay.of(small, 20), small, both));
     }
 
     private static void write(String name, Shop shop, DayPlan plan, PaperSize paper) throws IOException {
+        SheetStyle style = new SheetStyle(paper, shop.house().units(), SheetSettings.in("en"), PdfTypeface.notoSans());
+        write(name, shop, plan, style, SheetSet.of(plan, shop, style));
+    }
+
+    private static void write(String name, Shop shop, DayPlan plan, SheetStyle style, List<Sheet> planned)
+            throws IOException {
         PdfTypeface typeface = PdfTypeface.notoSans();
-        SheetStyle style = new SheetStyle(paper, shop.house().units(), "en", typeface);
-        List<Sheet> sheets = new ArrayList<>(SheetSet.of(plan, shop, style));
+        List<Sheet> sheets = new ArrayList<>(planned);
+        sheets.add(Sheet.together("records", SheetSet.records(plan, shop, style)));
         sheets.add(FallbackSheet.of(SampleDay.fallback(shop), shop, style));
         List<BeanLot> bought = List.of(new BeanLot("SB-1187", "BEAN", Mass.kilograms(400), SampleDay.DATE));
         sheets.add(CountSheet.of(

@@ -9,10 +9,11 @@ import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class MeasuresTest {
-    private static final Words WORDS = Words.of("en");
+    private static final Words WORDS = Words.of(List.of("en"));
     private static final Measures METRIC = new Measures(WORDS, House.Units.METRIC);
     private static final Measures US = new Measures(WORDS, House.Units.US_CUSTOMARY);
 

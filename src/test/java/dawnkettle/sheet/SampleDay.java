@@ -67,6 +67,28 @@ final class SampleDay {
         return day.plan(heading);
     }
 
+    /** The same plan where nobody gets the packs of one line. */
+    static DayPlan withoutAllocation(DayPlan plan, int index) {
+        List<Allocation> left = new ArrayList<>(plan.allocation());
+        left.remove(index);
+        return new DayPlan(
+                plan.heading(),
+                plan.orders(),
+                plan.demand(),
+                plan.batches(),
+                plan.soaks(),
+                plan.floor(),
+                plan.operations(),
+                plan.stock(),
+                left,
+                plan.routes(),
+                plan.labels(),
+                plan.shortages(),
+                plan.advice(),
+                plan.warnings(),
+                plan.quality());
+    }
+
     static Shop shop() {
         return SampleShop.of(House.Units.METRIC, 14, 24);
     }

@@ -96,13 +96,17 @@ final class SampleShop {
         int size = i / SORTS.length;
         boolean bucket = size % 2 == 1;
         String code = recipe.toUpperCase(java.util.Locale.ROOT) + "-" + (size + 1);
-        String name = Character.toUpperCase(recipe.charAt(0))
-                + recipe.substring(1)
-                + (recipe.equals("milk")
-                        ? " soy drink, 1 L bottle"
-                        : bucket
-                                ? " tofu, bucket of " + (4 + size) + " kg"
-                                : " tofu, block " + (300 + 50 * size) + " g");
+        String name = i == 7
+                ? "有机卤水老豆腐（大盒装，每箱十二盒）350 克"
+                : i == 9
+                        ? "ごま入り木綿豆腐 業務用 四キログラム入りバケツ"
+                        : Character.toUpperCase(recipe.charAt(0))
+                                + recipe.substring(1)
+                                + (recipe.equals("milk")
+                                        ? " soy drink, 1 L bottle"
+                                        : bucket
+                                                ? " tofu, bucket of " + (4 + size) + " kg"
+                                                : " tofu, block " + (300 + 50 * size) + " g");
         Packing packing = new Packing(
                 recipe.equals("milk")
                         ? Pack.BOTTLE
@@ -261,7 +265,13 @@ final class SampleShop {
     private static List<Customer> customers(int count) {
         List<Customer> customers = new ArrayList<>();
         String[] names = {
-            "Tern Street Grocery", LONG_NAME, "Café Über der Brücke", "Quay Noodle House", "Old Mill School"
+            "Tern Street Grocery",
+            LONG_NAME,
+            "Café Über der Brücke",
+            "Quay Noodle House",
+            "Old Mill School",
+            "水車前食堂（石橋通り三丁目の角を曲がったところにある北向きの店）",
+            "磨坊河豆香小馆"
         };
         for (int i = 0; i < count; i++)
             customers.add(new Customer(
@@ -273,7 +283,7 @@ final class SampleShop {
                     "R" + (1 + i % 3),
                     1 + i / 3,
                     2,
-                    false,
+                    i % 5 == 3,
                     (3 + i) + " Weir Road, Quillhaven"));
         return customers;
     }

@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dawnkettle.Golden;
 import dawnkettle.draw.PdfTypeface;
+import dawnkettle.measure.Mass;
 import dawnkettle.plan.DayPlan;
 import dawnkettle.plan.Heading;
 import dawnkettle.shop.House;
 import dawnkettle.shop.Shop;
 import java.io.IOException;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -32,8 +34,11 @@ class SheetSetTest {
 
     /** What a reader reads: the strings of a page's marks, in their order. */
     static String words(Sheet sheet) {
-        return sheet.pages().stream()
-                .flatMap(page -> page.marks().stream())
+        return sheet.pages().stream().map(SheetSetTest::words).collect(Collectors.joining(" "));
+    }
+
+    private static String words(Page page) {
+        return page.marks().stream()
                 .filter(Mark.Text.class::isInstance)
                 .map(mark -> ((Mark.Text) mark).string())
                 .collect(Collectors.joining(" "));
@@ -52,13 +57,17 @@ class SheetSetTest {
                         "pick",
                         "route-R1",
                         "route-R2",
-                        "route-R3");
+                        "route-R3",
+                        "delivery-R1",
+                        "delivery-R2",
+                        "delivery-R3",
+                        "free");
     }
 
     @Test
     void each_kind_of_sheet_is_as_it_was_once_looked_at() throws IOException {
         for (Sheet sheet : SHEETS)
-            if (!sheet.name().startsWith("route") || sheet.name().equals("route-R1"))
+            if (!sheet.name().matches("(route|delivery)-R[23]"))
                 Golden.check("sheet/" + sheet.name() + ".txt", sheet.asText());
     }
 
@@ -107,13 +116,14 @@ class SheetSetTest {
 
     @Test
     void a_driver_sees_no_prices() {
-        for (Sheet sheet : SHEETS) assertThat(words(sheet)).doesNotContain("$", "USD", "3.25");
+        for (Sheet sheet : SHEETS)
+            if (sheet.kind() != Sheet.Kind.DELIVERY) assertThat(words(sheet)).doesNotContain("$", "USD", "3.25");
     }
 
     @Test
     void every_page_says_shop_day_revision_and_which_page_it_is() {
         for (Sheet sheet : SHEETS)
-            for (int i = 0; i < sheet.pages().size(); i++) {
+            for (int i = 0; i < sheet.pages().size() && sheet.kind() != Sheet.Kind.DELIVERY; i++) {
                 String head = sheet.pages().get(i).head().toString();
                 assertThat(head)
                         .contains("Millrace Tofu Works  ·  planned Thu 3 Dec, 15:00|")
@@ -128,7 +138,7 @@ class SheetSetTest {
     void a_revision_says_what_it_replaces_and_a_lesser_plan_says_so_white_on_black() {
         Heading heading = SampleDay.heading(2, OptionalInt.of(1), Heading.Mode.NO_SEARCH);
         for (Sheet sheet : sheets(SHOP, SampleDay.of(SHOP, 3, heading)))
-            for (Page page : sheet.pages())
+            for (Page page : sheet.kind() == Sheet.Kind.DELIVERY ? List.<Page>of() : sheet.pages())
                 assertThat(page.head().toString())
                         .contains("Revision 2 replaces revision 1: bin revision 1")
                         .containsPattern("12.5 bold left white \\|PLAN WITHOUT SEARCH");
@@ -151,7 +161,8 @@ class SheetSetTest {
         for (PaperSize paper : List.of(PaperSize.A4, PaperSize.LETTER)) {
             DayPlan plan = SampleDay.of(SHOP, 40);
             assertThat(plan.soaks()).hasSize(14);
-            Sheet soak = SheetSet.of(plan, SHOP, new SheetStyle(paper, House.Units.METRIC, "en", TYPEFACE))
+            Sheet soak = SheetSet.of(
+                            plan, SHOP, new SheetStyle(paper, House.Units.METRIC, SheetSettings.in("en"), TYPEFACE))
                     .get(0);
             assertThat(soak.pages()).hasSize(1);
         }
@@ -177,5 +188,97 @@ class SheetSetTest {
                 SoakSheet.of(SampleDay.soakCall(SampleDay.of(SHOP, 5)), SHOP, SheetStyle.of(SHOP.house(), TYPEFACE));
         assertThat(words(sheet)).contains("Soak sheet, early tubs", "If orders fall short, 5 kg may be over.");
         Golden.check("sheet/soak-call.txt", sheet.asText());
+    }
+
+    private static Sheet record(Shop shop, int batches, int number) {
+        return SheetSet.records(SampleDay.of(shop, batches), shop, SheetStyle.of(shop.house(), TYPEFACE))
+                .get(number);
+    }
+
+    @Test
+    void a_batch_record_holds_what_goes_in_each_step_what_comes_out_and_a_blank_for_each_value() throws IOException {
+        Sheet record = record(SHOP, 5, 0);
+        assertThat(record.name()).isEqualTo("record-B01-261204-FI01");
+        assertThat(record.pages()).hasSize(1);
+        assertThat(words(record))
+                .contains("Batch record B01", "Firm, lot 261204-FI01. Contains: soy.")
+                .contains("Soybeans, dry SB-1187 20 kg", "612 g", "21 °C at 5 °C at", "98 °C, 28 min", "released by");
+        Golden.check("sheet/record.txt", record.asText());
+    }
+
+    @Test
+    void a_delivery_note_has_two_copies_with_lots_and_dates_and_prices_only_where_the_customer_wants_them() {
+        Sheet notes = sheet(SHEETS, "delivery-R1");
+        String first = words(notes.pages().get(0));
+        assertThat(first)
+                .contains("The customer's copy", "The shop's copy: signed, back to the office", "This is no invoice.");
+        assertThat(first.split("Delivery note 261204-C100", -1)).hasSize(3);
+        assertThat(first).contains("Not with this delivery: 9 of 24 Firm tofu, block 300 g.");
+        String all = words(notes);
+        // C103, the second stop of R1, wants prices: 3.25 a pack.
+        assertThat(all).contains("Price", "3.25").contains("USD. This is no invoice.");
+        assertThat(first).doesNotContain("3.25");
+    }
+
+    @Test
+    void the_free_list_has_what_is_planned_and_in_stock_less_what_is_promised() {
+        // Each batch of the sample day is promised whole, and so is the stock: nothing is free until a line is taken
+        // away.
+        DayPlan plan = SampleDay.of(SHOP, 5);
+        assertThat(FreeSheet.of(new Day(plan, new Desk(SHOP, SheetStyle.of(SHOP.house(), TYPEFACE)))))
+                .isEmpty();
+        DayPlan less = SampleDay.withoutAllocation(plan, 0);
+        List<FreeSheet.Free> free = FreeSheet.of(new Day(less, new Desk(SHOP, SheetStyle.of(SHOP.house(), TYPEFACE))));
+        assertThat(free).singleElement().satisfies(one -> {
+            assertThat(one.lot()).isEqualTo(plan.allocation().get(0).lot());
+            assertThat(one.packs()).isEqualTo(plan.allocation().get(0).packs());
+        });
+    }
+
+    @Test
+    void a_revision_marks_the_rows_that_its_sheets_did_not_have_and_names_what_is_gone() throws IOException {
+        Heading heading = SampleDay.heading(2, OptionalInt.of(1), Heading.Mode.FULL);
+        DayPlan before = SampleDay.of(SHOP, 5);
+        DayPlan after = SampleDay.of(SHOP, 4, heading);
+        List<Sheet> sheets = SheetSet.of(after, before, SHOP, SheetStyle.of(SHOP.house(), TYPEFACE));
+        Sheet run = sheet(sheets, "run");
+        assertThat(words(run)).contains("Changed rows carry this mark in the margin.", "No longer on this sheet: B05");
+        DayPlan same = SampleDay.of(SHOP, 5, heading);
+        Sheet alike = sheet(SheetSet.of(same, before, SHOP, SheetStyle.of(SHOP.house(), TYPEFACE)), "pick");
+        // The only mark is the one that says what the mark means.
+        assertThat(marks(alike)).isEqualTo(1);
+        assertThat(marks(sheet(sheets, "pick"))).isGreaterThan(1);
+        Golden.check("sheet/run-revised.txt", run.asText());
+    }
+
+    /** Bars in the margin. */
+    private static long marks(Sheet sheet) {
+        return sheet.pages().stream()
+                .flatMap(page -> page.body().stream())
+                .filter(mark -> mark instanceof Mark.Box box && box.look() == Mark.Look.BLACK && box.width() == 1)
+                .count();
+    }
+
+    @Test
+    void a_second_language_stands_below_the_first_smaller() throws IOException {
+        SheetSettings both = new SheetSettings(List.of("en", "es"), Map.of("NIGARI", Mass.grams(250)));
+        List<Sheet> sheets = SheetSet.of(SampleDay.of(SHOP, 5), SHOP, SheetStyle.of(SHOP.house(), both, TYPEFACE));
+        Sheet run = sheet(sheets, "run-coagulate-press");
+        assertThat(words(run)).contains("Run sheet: Coagulate and press Hoja de trabajo: Coagulate and press");
+        // 612 g with a scoop of 250 g: two scoops and 112 g.
+        assertThat(words(run)).contains("2 × scoop + 112 g = 612 g");
+        assertThat(run.imprint().language()).isEqualTo("en");
+        Golden.check("sheet/run-coagulate-press-en-es.txt", run.asText());
+    }
+
+    @Test
+    void the_count_sheet_says_what_the_book_says_and_leaves_room_for_what_is_there() throws IOException {
+        DayPlan plan = SampleDay.of(SHOP, 5);
+        Sheet count = CountSheet.of(
+                new CountSheet.Stocktake(SampleDay.DATE, SampleDay.PLANNED_AT, plan.stock(), List.of()),
+                SHOP,
+                SheetStyle.of(SHOP.house(), TYPEFACE));
+        assertThat(words(count)).contains("Count sheet", "261203-FI09", "Found, but not in the book");
+        Golden.check("sheet/count.txt", count.asText());
     }
 }

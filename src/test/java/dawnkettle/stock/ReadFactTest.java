@@ -111,8 +111,8 @@ class ReadFactTest {
     @CsvSource(delimiter = '|', textBlock = """
             BEANS-YEL L1 1500kg 1620.00            | receive word:1: unknown material "BEANS-YEL"; did you mean "BEAN-YEL"?
             SALT L1 1500kg 1620.00                 | receive word:1: unknown material "SALT"; write a code of materials.csv
-            BEAN-YEL L1 1500kg                     | receive: a word is missing; write as in: receive MATERIAL LOT QUANTITY PRICE [DATE]
-            BEAN-YEL L1 1500kg 1620 2026-12-01 x   | receive word:6: "x" is a word too many; write as in: receive MATERIAL LOT QUANTITY PRICE [DATE]
+            BEAN-YEL L1 1500kg                     | receive: a word is missing; write as in: receive MATERIAL LOT QUANTITY PRICE [DATE] [until DATE]
+            BEAN-YEL L1 1500kg 1620 2026-12-01 x   | receive word:6: "x" is a word too many; write as in: receive MATERIAL LOT QUANTITY PRICE [DATE] [until DATE]
             BEAN-YEL lot;1 1500kg 1620             | receive word:2: lot "lot;1" is not a code of 1 to 24 letters, digits and - _ . /; write the supplier's lot in one word
             BEAN-YEL T-77 1500kg 1620              | receive word:2: lot "T-77" is one of TRAY-S; write that material, or set this one's code before the lot
             BEAN-YEL L1 1500 1620                  | receive word:3: quantity "1500" is not in kilograms or grams; write it as 1500kg or 800g
@@ -189,7 +189,7 @@ class ReadFactTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             yeld 261204-FI01 64               | record word:1: unknown kind of record "yeld"; did you mean "yield"?
-            eaten 261204-FI01 64              | record word:1: unknown kind of record "eaten"; write one of yield, cooked, cooled, lost, count, sold, returned
+            eaten 261204-FI01 64              | record word:1: unknown kind of record "eaten"; write one of yield, cooked, cooled, lost, count, sold, returned, soaked, soak, packed, waste, used, destroyed, containers, loaded, hold, release, found, cancel
             yield 261204-FI01                 | record: a word is missing; write as in: record yield LOT KG
             yield FI01 64                     | record word:2: lot "FI01" is not like 261204-FI03; write it as its label and the run sheet have it
             yield 261204-FI09 64              | record word:2: there never was a lot "261204-FI09"; did you mean "261204-FI01"?
@@ -203,7 +203,7 @@ class ReadFactTest {
             cooked 261204-FI01 98.55 7        | record word:3: temperature "98.55" is not in tenths of a degree; write it as 95.5
             cooked 261204-FI01 98 700         | record word:4: minutes "700" is not a whole number from 0 to 240; write a number, as 24
             cooled 261204-FI01 -40            | record word:3: temperature "-40" is not from -5 to 100 °C; look at the thermometer, and write degrees Celsius
-            lost 261204-FI01                  | record: a word is missing; write as in: record lost LOT [PRODUCT PACKS] WHY
+            lost 261204-FI01                  | record: a word is missing; write as in: record lost LOT [PRODUCT PACKS] WHY, or: record lost MATERIAL LOT QUANTITY WHY
             lost 261204-FI01 FIRM-400 6       | record word:5: no reason is given; write a few words on it at the end
             lost 261204-FI01 FRIM-400 6 a crate | record word:3: unknown product "FRIM-400"; did you mean "FIRM-400"?
             lost 261204-FI01 FIRM-400 117 fell| record word:4: packs "117" are more than the 116 left of 120 filled; if more were filled, count them first: record count 261204-FI01 FIRM-400 PACKS

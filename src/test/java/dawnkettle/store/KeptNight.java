@@ -69,7 +69,14 @@ final class KeptNight {
         ledger.steps().done(close, CUT_OFF, "2 lines, 24 packs");
         ledger.effects().intend(LabelRows.effectKey(LOT, "FIRM-12"), Effect.Kind.LABEL, THURSDAY, CUT_OFF);
         ledger.labels().confirmed(new LabelGroup(LOT, "FIRM-12", 1, 3), CUT_OFF.plusSeconds(3600));
+        ledger.labels().inFlight(new LabelGroup(LOT, "FIRM-12", 1, 3), CUT_OFF);
+        ledger.labels().landed(LOT, "FIRM-12", CUT_OFF.plusSeconds(3600));
         ledger.outbox().queue("<1@shop.example>", "Thursday", new byte[] {1, 2, 3}, CUT_OFF);
+        ledger.alarms()
+                .now(
+                        List.of(new KeptAlarm(
+                                "failed plan", "no plan", "orders", "look", Optional.empty(), false, Optional.empty())),
+                        CUT_OFF);
         ledger.records()
                 .add(new Recorded(
                         new Fact.Cooked(LOT, Celsius.degrees(97), 7), CUT_OFF, CUT_OFF, "mail <2@shop.example>:1"));

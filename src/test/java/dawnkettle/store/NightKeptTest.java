@@ -179,7 +179,14 @@ class NightKeptTest {
         assertThat(outbox.due(NOW.plusSeconds(299))).isEmpty();
         assertThat(outbox.due(NOW.plusSeconds(300)))
                 .containsExactly(new QueuedMail(
-                        MAIL, "Friday", QueuedMail.State.WAITING, 1, NOW.plusSeconds(300), false, "450 mailbox busy"));
+                        MAIL,
+                        "Friday",
+                        QueuedMail.State.WAITING,
+                        1,
+                        NOW.plusSeconds(300),
+                        false,
+                        NOW,
+                        "450 mailbox busy"));
         outbox.refused(MAIL, NOW, "550 no such user");
         assertThat(outbox.find(MAIL).orElseThrow().state()).isEqualTo(QueuedMail.State.REFUSED);
     }

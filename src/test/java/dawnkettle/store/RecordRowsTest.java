@@ -41,7 +41,27 @@ class RecordRowsTest {
             new Fact.Sold(KeptNight.LOT, "FIRM-12", 3),
             new Fact.Delivered("A1", 1, "HARB", KeptNight.LOT, "FIRM-12", 18),
             new Fact.Returned("HARB", "FIRM-12", Fact.Returned.What.CONTAINERS, 4, ""),
-            new Fact.Priced("trade", "FIRM-12", Money.minor(225, SmallShop.DOLLARS), DAY));
+            new Fact.Priced("trade", "FIRM-12", Money.minor(225, SmallShop.DOLLARS), DAY),
+            new Fact.Received(
+                    "BEANS",
+                    "B-78",
+                    Quantity.of(Mass.kilograms(300)),
+                    Money.minor(36_000, SmallShop.DOLLARS),
+                    Optional.of(DAY.plusDays(200))),
+            new Fact.CountedMaterial("BOX", "X-3", Quantity.pieces(400), "a stack fell into the drain"),
+            new Fact.CountedPacks(KeptNight.LOT, "FIRM-12", 5, Optional.empty(), "one was eaten"),
+            new Fact.Returned("HARB", "FIRM-12", Fact.Returned.What.GOODS, 2, "blown", Optional.of(KeptNight.LOT)),
+            new Fact.UsedMaterial("OIL", "O-1", Quantity.of(Volume.litres(2)), "fryer filled"),
+            new Fact.LostMaterial("BOX", "X-3", Quantity.pieces(12), "wet"),
+            new Fact.Wasted(KeptNight.LOT, Mass.grams(350), "fell"),
+            new Fact.SoakSeen(DAY, "T1", true),
+            new Fact.SoakSeen(DAY, "T1", false),
+            new Fact.Containers("HARB", "FIRM-12", Fact.Containers.Way.COUNTED, 7, "seen there"),
+            new Fact.Loaded("R1", DAY),
+            new Fact.Destroyed(KeptNight.LOT, "FIRM-12", 2, "came back"),
+            new Fact.Held(KeptNight.LOT, "cooked too cool"),
+            new Fact.Released(KeptNight.LOT, "Q. Millrace", "cooked again"),
+            new Fact.Cancelled(1, "a slip"));
 
     @TempDir
     Path folder;
@@ -49,6 +69,7 @@ class RecordRowsTest {
     @Test
     void each_kind_comes_back_as_it_was_written_down() {
         try (Ledger ledger = Ledger.open(folder.resolve("ledger.db"))) {
+            ledger.records().add(recorded(new Fact.Cooled(KeptNight.LOT, Celsius.tenths(1)), 99));
             for (int i = 0; i < ONE_OF_EACH.size(); i++) ledger.records().add(recorded(ONE_OF_EACH.get(i), i));
 
             assertThat(ledger.records().all(Fact.Kind.values()))

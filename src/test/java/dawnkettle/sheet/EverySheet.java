@@ -1,0 +1,36 @@
+package dawnkettle.sheet;
+
+import dawnkettle.measure.Mass;
+import dawnkettle.plan.DayPlan;
+import dawnkettle.shop.Shop;
+import dawnkettle.stock.BeanLot;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Each sheet that there is, of one sample day. */
+final class EverySheet {
+    private EverySheet() {}
+
+    /** All sheets of a day of {@code batches}. */
+    static List<Sheet> of(Shop shop, int batches, Typeface typeface) {
+        SheetStyle style = SheetStyle.of(shop.house(), typeface);
+        DayPlan plan = SampleDay.of(shop, batches);
+        List<Sheet> sheets = new ArrayList<>(SheetSet.of(plan, shop, style));
+        sheets.add(FallbackSheet.of(SampleDay.fallback(shop), shop, style));
+        List<BeanLot> bought = List.of(new BeanLot("SB-1187", "BEAN", Mass.kilograms(400), SampleDay.DATE));
+        sheets.add(CountSheet.of(
+                new CountSheet.Stocktake(SampleDay.DATE, SampleDay.PLANNED_AT, plan.stock(), bought), shop, style));
+        sheets.add(SoakSheet.of(SampleDay.soakCall(plan), shop, style));
+        return sheets;
+    }
+
+    /** The first of each kind, and each group of stations. */
+    static List<Sheet> oneOfEachKind(List<Sheet> sheets) {
+        Set<String> seen = new HashSet<>();
+        return sheets.stream()
+                .filter(sheet -> seen.add(sheet.name().replaceFirst("^(route|delivery|batch)-.*", "$1")))
+                .toList();
+    }
+}

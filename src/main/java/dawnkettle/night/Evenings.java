@@ -7,10 +7,11 @@ import dawnkettle.plan.Allowances;
 import dawnkettle.plan.DayPlan;
 import dawnkettle.plan.Evening;
 import dawnkettle.plan.Heading.Frozen;
-import dawnkettle.plan.PlannedBatch;
-import dawnkettle.plan.PlannedRoute;
+import dawnkettle.plan.IfCard;
+import dawnkettle.plan.PlannedOrder;
 import dawnkettle.plan.PlannedSoak;
 import dawnkettle.plan.SoakCall;
+import dawnkettle.plan.WhatHappened;
 import dawnkettle.store.LabelRows;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -39,6 +40,20 @@ final class Evenings {
                 committed(productionDate),
                 now,
                 new Budget(decodes, search().seed(), search().guardMillis()));
+    }
+
+    /** What then, if something of a plan is lost; a card that does not come out is told of and holds nothing up. */
+    Optional<IfCard> ifCard(DayPlan plan) {
+        LocalDate day = plan.heading().productionDate();
+        try {
+            List<BookLine> lines =
+                    plan.orders().stream().map(PlannedOrder::line).toList();
+            Evening evening = of(day, new ClosedBook(day, plan.heading().computedAt(), lines), 0);
+            return Optional.of(IfCard.of(new CountedYields(office).shop(day), evening, plan));
+        } catch (RuntimeException mistake) {
+            office.tell("no if... card of " + day + ": " + mistake.getMessage());
+            return Optional.empty();
+        }
     }
 
     private NightSettings.Search search() {
@@ -90,26 +105,11 @@ final class Evenings {
 
     /** What of a plan has happened by now; a tub or a batch without a record is taken to be as planned. */
     List<Frozen> facts(DayPlan plan) {
-        Instant now = office.now();
-        List<Frozen> facts = new ArrayList<>();
-        for (PlannedSoak soak : plan.soaks())
-            if (!soak.fillAt().isAfter(now)) facts.add(new Frozen(Frozen.Kind.TUB_FILLED, soak.tub(), soak.fillAt()));
-        for (PlannedBatch batch : plan.batches()) {
-            Instant start = plan.operationsOf(batch.id()).get(0).start();
-            if (!start.isAfter(now)) facts.add(new Frozen(Frozen.Kind.BATCH_STARTED, batch.id(), start));
-        }
+        List<Frozen> facts = new ArrayList<>(WhatHappened.by(plan, office.now()));
         for (LabelRows.LabelledLot labelled :
                 office.ledger().labels().labelledFrom(plan.heading().computedAt()))
             if (plan.findBatch(labelled.lot()).isPresent())
                 facts.add(new Frozen(Frozen.Kind.LOT_LABELLED, labelled.lot().text(), labelled.at()));
-        for (PlannedRoute route : plan.routes())
-            if (!route.departs().isAfter(now))
-                facts.add(new Frozen(Frozen.Kind.ROUTE_GONE, van(plan, route), route.departs()));
         return facts;
-    }
-
-    private static String van(DayPlan plan, PlannedRoute route) {
-        return route.route() + " "
-                + route.departs().atZone(plan.heading().zone()).toLocalDate();
     }
 }

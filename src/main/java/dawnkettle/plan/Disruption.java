@@ -2,8 +2,8 @@ package dawnkettle.plan;
 
 import dawnkettle.plan.DayFloor.Span;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * What goes otherwise than the shop is written down: batches that are lost, hands that are missing, stations that stand.
@@ -40,14 +40,19 @@ public record Disruption(List<LostBatch> batches, List<FewerHands> hands, List<S
         return new Disruption(List.of(), List.of(), List.of(new StationDown(station, span)));
     }
 
-    public boolean isNone() {
-        return batches.isEmpty() && hands.isEmpty() && stations.isEmpty();
+    /** Both together. */
+    public Disruption and(Disruption other) {
+        return new Disruption(
+                joined(batches, other.batches), joined(hands, other.hands), joined(stations, other.stations));
     }
 
-    Optional<Instant> lostAt(String batch) {
-        return batches.stream()
-                .filter(lost -> lost.batch().equals(batch))
-                .map(LostBatch::at)
-                .findFirst();
+    private static <T> List<T> joined(List<T> one, List<T> other) {
+        List<T> all = new ArrayList<>(one);
+        all.addAll(other);
+        return all;
+    }
+
+    public boolean isNone() {
+        return batches.isEmpty() && hands.isEmpty() && stations.isEmpty();
     }
 }

@@ -241,13 +241,13 @@ final class Revision {
     }
 
     private String whyNone(Product product) {
-        String lost = kept.gone().stream()
+        List<String> lost = kept.gone().stream()
                 .filter(batch -> batch.recipe().equals(product.recipe()))
                 .map(PlannedBatch::id)
-                .collect(Collectors.joining(", "));
-        return lost.isEmpty()
-                ? "it came too late for another batch"
-                : lost + " is lost and no other batch is made in time";
+                .toList();
+        if (lost.isEmpty()) return "it came too late for another batch";
+        return String.join(", ", lost) + (lost.size() == 1 ? " is" : " are")
+                + " lost and no other batch is made in time";
     }
 
     private DayPlan write(Wants wants, Attempt.Outcome outcome) {

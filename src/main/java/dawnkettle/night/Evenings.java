@@ -5,6 +5,7 @@ import dawnkettle.book.ClosedBook;
 import dawnkettle.floor.Budget;
 import dawnkettle.plan.Allowances;
 import dawnkettle.plan.DayPlan;
+import dawnkettle.plan.Disruption;
 import dawnkettle.plan.Evening;
 import dawnkettle.plan.Heading.Frozen;
 import dawnkettle.plan.IfCard;
@@ -12,6 +13,8 @@ import dawnkettle.plan.PlannedOrder;
 import dawnkettle.plan.PlannedSoak;
 import dawnkettle.plan.SoakCall;
 import dawnkettle.plan.WhatHappened;
+import dawnkettle.stock.Fact;
+import dawnkettle.stock.Recorded;
 import dawnkettle.store.LabelRows;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -100,7 +103,19 @@ final class Evenings {
 
     private Evening.Committed committed(LocalDate productionDate) {
         Optional<DayPlan> before = office.plan(productionDate);
-        return before.map(plan -> new Evening.Committed(before, facts(plan))).orElse(Evening.Committed.NOTHING);
+        return before.map(plan ->
+                        new Evening.Committed(before, facts(plan), new Disruption(lost(plan), List.of(), List.of())))
+                .orElse(Evening.Committed.NOTHING);
+    }
+
+    /** Batches of a plan that were written down as lost. */
+    private List<Disruption.LostBatch> lost(DayPlan plan) {
+        List<Disruption.LostBatch> lost = new ArrayList<>();
+        for (Recorded one : office.ledger().records().all(Fact.Kind.LOST))
+            if (one.fact() instanceof Fact.LostBatch fact)
+                plan.findBatch(fact.lot())
+                        .ifPresent(batch -> lost.add(new Disruption.LostBatch(batch.id(), one.happenedAt())));
+        return lost;
     }
 
     /** What of a plan has happened by now; a tub or a batch without a record is taken to be as planned. */

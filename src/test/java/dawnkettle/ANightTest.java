@@ -61,7 +61,7 @@ class ANightTest {
         assertThat(ShippedSchema.problems(text)).isEmpty();
         assertThat(plan.path("productionDate").asText()).isEqualTo("2026-12-04");
         assertThat(plan.path("mode").asText()).isEqualTo("full");
-        assertThat(plan.path("quality").path("decodeBudget").asLong()).isEqualTo(20_000);
+        assertThat(plan.path("quality").path("decodeBudget").asLong()).isEqualTo(100_000);
     }
 
     @Test
@@ -148,8 +148,8 @@ class ANightTest {
             assertThat(mail.getSentDate()).isNotNull();
             assertThat(words(mail, "text/html")).as(mail.getSubject()).contains("<html");
         }
-        assertThat(words(mails.get(0), "text/plain")).contains("A kilogram cost 1.685 USD");
-        assertThat(words(mails.get(0), "text/html")).contains("1.685");
+        assertThat(words(mails.get(0), "text/plain")).contains("A kilogram cost 1.955 USD");
+        assertThat(words(mails.get(0), "text/html")).contains("1.955");
         assertThat(words(mails.get(2), "text/plain")).contains("All is well.").contains("Schools and colleges");
         assertThat(words(mails.get(2), "text/html")).contains("Schools and colleges");
     }

@@ -100,7 +100,7 @@ class BadInputTest {
                 products.csv:20:1: product "XFIRM-350" does not reach route "MARKET" on thu with 14 of its 14 days left; lower least_days_left or take the day off the route; a longer life only where it is validated
                 products.csv:20:1: product "XFIRM-350" does not reach route "MARKET" on tue with 14 of its 14 days left; lower least_days_left or take the day off the route; a longer life only where it is validated
                 products.csv:26:143: contains "" is empty; write every allergen, as soy or soy;sesame
-                recipes.toml:43:22: stage "bottling" is no stage of any station; add it to stations.toml
+                recipes.toml:49:22: stage "bottling" is no stage of any station; add it to stations.toml
                 routes.csv:10:19: days "" is empty: the route never runs; write its weekdays, as mon;wed;fri
                 standing.csv:4:1: customer "C001X" is no customer; write "C001" or add it to customers.csv
                 """);

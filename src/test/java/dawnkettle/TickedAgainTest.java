@@ -29,7 +29,8 @@ class TickedAgainTest {
             assertDoneOnce(night, "2026-12-03T15:00", "2026-12-03T23:29");
             assertDoneOnce(night, "2026-12-04T02:00", "2026-12-04T02:01");
             assertDoneOnce(night, EVENING, "2026-12-04T15:59");
-            assertThat(new Left(night.folder).names("mail", ".eml")).hasSize(1);
+            assertThat(new Left(night.folder).names("mail", ".eml"))
+                    .containsExactly("2026-12-04.okara.1.eml", "2026-12-04.summary.1.eml");
         }
     }
 

@@ -79,14 +79,14 @@ public final class PrinterProfiles {
     }
 
     private PrinterProfile profile(TomlTable toml) {
-        known(toml, "", "name", "head", "picture", "send", "ask");
+        known(toml, "", "name", "head", "picture", "send", "keep", "ask");
         TomlTable picture = table(toml, "picture");
         known(picture, "picture.", "form", "black");
         PrinterProfile.Form form = form(picture);
         return new PrinterProfile(
                 text(toml, "name"),
                 head(table(toml, "head")),
-                new PrinterProfile.Coding(form, number(picture, "black", 0, 1) == 1),
+                new PrinterProfile.Coding(form, number(picture, "black", 0, 1) == 1, keeping(toml)),
                 sending(table(toml, "send"), form),
                 asking(table(toml, "ask")));
     }
@@ -100,7 +100,7 @@ public final class PrinterProfiles {
                     wrong(
                             picture.inputPositionOf("form"),
                             "form \"" + word + "\" is not known",
-                            "write rows, band or hex-runs");
+                            "write rows, band, hex-runs or deflated");
                     return PrinterProfile.Form.BAND;
                 });
     }
@@ -155,6 +155,19 @@ public final class PrinterProfiles {
                         number(send, "mostCopies", 1, 9_999),
                         number(send, "darkness", 0, 255),
                         number(send, "speed", 0, 255)));
+    }
+
+    private Optional<PrinterProfile.Keeping> keeping(TomlTable toml) {
+        if (!toml.contains("keep")) return Optional.empty();
+        TomlTable keep = table(toml, "keep");
+        known(keep, "keep.", "store", "recall", "differ", "question", "answer", "tail", "drop", "most");
+        return Optional.of(new PrinterProfile.Keeping(
+                template(keep, "store"),
+                template(keep, "recall"),
+                template(keep, "differ"),
+                new PrinterProfile.Listing(
+                        template(keep, "question"), template(keep, "answer"), number(keep, "tail", 0, 255)),
+                new PrinterProfile.Room(template(keep, "drop"), number(keep, "most", 1, 1_000))));
     }
 
     private PrinterProfile.Asking asking(TomlTable ask) {

@@ -1,8 +1,10 @@
 package dawnkettle.label;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Rows with ink that are sent by one command, cut to the bytes that have any.
@@ -43,6 +45,22 @@ record Band(int top, int until, int left, int right) {
             }
         }
         return traced(chosen, lasts);
+    }
+
+    /** The rows from the first to the last with ink as one; empty where there is none. */
+    static Optional<Band> around(Dots fed, boolean cutsSides) {
+        int top = 0;
+        while (top < fed.height() && fed.isBlank(top)) top++;
+        if (top == fed.height()) return Optional.empty();
+        int until = fed.height();
+        while (fed.isBlank(until - 1)) until--;
+        if (!cutsSides) return Optional.of(new Band(top, until, 0, fed.rowBytes()));
+        int[] firsts = new int[fed.height()];
+        int[] lasts = new int[fed.height()];
+        for (int y = top; y < until; y++) extent(fed.row(y), y, firsts, lasts);
+        int left = Arrays.stream(firsts, top, until).min().orElseThrow();
+        int right = Arrays.stream(lasts, top, until).max().orElseThrow() + 1;
+        return Optional.of(new Band(top, until, left, right));
     }
 
     private static void extent(byte[] row, int y, int[] firsts, int[] lasts) {

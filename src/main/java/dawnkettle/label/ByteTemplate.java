@@ -2,6 +2,7 @@ package dawnkettle.label;
 
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashSet;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -10,14 +11,17 @@ import java.util.regex.Pattern;
 /**
  * Bytes with gaps, as a printer profile writes them: plain characters stand for themselves, {@code <1B>} for a byte in
  * hexadecimal, {@code {rows}} for a number in digits, {@code {rows:byte}}, {@code {rows:le16}} and {@code {rows:be16}} for
- * a number in one or two bytes (low or high byte first), {@code {data}} for the dots.
+ * a number in one or two bytes (low or high byte first), {@code {crc:hex16}} for one in four hexadecimal digits,
+ * {@code {data}} for the dots, {@code {name}} for the name that a kept picture has.
  */
 public record ByteTemplate(String text) {
     private static final Pattern PIECE =
-            Pattern.compile("<([0-9A-Fa-f]{2})>|\\{([a-zA-Z]+)(?::(byte|le16|be16))?}|([ -;=?-z|~])");
+            Pattern.compile("<([0-9A-Fa-f]{2})>|\\{([a-zA-Z]+)(?::(byte|le16|be16|hex16))?}|([ -;=?-z|~])");
 
     private static final Set<String> KNOWN = Set.of(
             "data",
+            "name",
+            "crc",
             "rows",
             "rowBytes",
             "bytes",
@@ -72,6 +76,11 @@ public record ByteTemplate(String text) {
         }
     }
 
+    /** The same with {@code {name}} filled in. */
+    ByteTemplate named(String name) {
+        return new ByteTemplate(text.replace("{name}", name));
+    }
+
     byte[] bytes() {
         ByteRoll out = new ByteRoll();
         write(out, Map.of(), new byte[0]);
@@ -82,6 +91,9 @@ public record ByteTemplate(String text) {
         if (form == null) out.add(Integer.toString(number).getBytes(StandardCharsets.US_ASCII));
         else
             switch (form) {
+                case "hex16" ->
+                    out.add(String.format(Locale.ROOT, "%04X", inBytes(number, 2))
+                            .getBytes(StandardCharsets.US_ASCII));
                 case "byte" -> out.add(inBytes(number, 1));
                 case "le16" -> {
                     out.add(inBytes(number, 2) & 0xFF);

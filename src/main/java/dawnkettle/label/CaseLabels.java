@@ -40,7 +40,13 @@ public final class CaseLabels {
         return label(planned, product, planned.packsInCase());
     }
 
-    /** The label of a case of {@code packs} only. @throws BadFile where a date may not be printed */
+    /**
+     * The label of a case of {@code packs} only, in words alone: (01) would name the whole case, whose content is another;
+     * (37) says how many of an item are inside, but only beside (02) and on a logistic unit (00) (GS1 syntax dictionary,
+     * requisites of 02 and 37, as {@link Identifier} has them); and (10), (15) and (17) may not stand without one of these.
+     *
+     * @throws BadFile where a date may not be printed
+     */
     public CaseLabel partCase(PlannedLabel planned, Product product, int packs) {
         return label(planned, product, packs);
     }
@@ -54,7 +60,9 @@ public final class CaseLabels {
                 dated(planned, elements),
                 holds(product.packing(), packs, planned.packsInCase()),
                 says(product),
-                elements.value("01").isPresent() ? Optional.of(elements) : Optional.empty());
+                packs == planned.packsInCase() && elements.value("01").isPresent()
+                        ? Optional.of(elements)
+                        : Optional.empty());
     }
 
     /** Why no label may be printed; empty where one may. */

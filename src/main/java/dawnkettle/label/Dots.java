@@ -94,6 +94,15 @@ public final class Dots {
         return black.cardinality();
     }
 
+    /** Black wherever this and a picture of the same size differ. */
+    public Dots unlike(Dots other) {
+        if (other.width != width || other.height != height)
+            throw new IllegalArgumentException(this + " is not of the size of " + other);
+        BitSet unlike = (BitSet) black.clone();
+        unlike.xor(other.black);
+        return new Dots(width, height, unlike);
+    }
+
     /** Turned a quarter clockwise, as a label that is read lying comes out of a narrow head. */
     public Dots turned() {
         Ink ink = new Ink(height, width);

@@ -3,6 +3,7 @@ package dawnkettle.label;
 import dawnkettle.trouble.BadFile;
 import dawnkettle.trouble.Place;
 import dawnkettle.trouble.Problem;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -89,22 +90,6 @@ public final class Framing {
         return profile.counts() && profile.repeats() ? mostCopies() : wanted;
     }
 
-    /** All bytes of a run in groups of at most {@code wanted} labels, the questions between them left out. */
-    public byte[] run(LabelRun run, int wanted) {
-        ByteRoll bytes = new ByteRoll();
-        int group = mostInGroup(wanted);
-        for (LabelCopies copies : run.labels()) {
-            Dots fed = copies.fed();
-            for (int left = copies.copies(); left > 0; left -= group) {
-                boolean isKept = left < copies.copies() && profile.keeps();
-                int count = Math.min(left, group);
-                bytes.add(isKept ? again(count) : group(fed, count));
-            }
-        }
-        bytes.add(cut());
-        return bytes.toBytes();
-    }
-
     public byte[] question() {
         return profile.asking().question().bytes();
     }
@@ -126,7 +111,7 @@ public final class Framing {
         switch (profile.coding().form()) {
             case ROWS -> rows(bytes, fed, numbers);
             case BAND -> bands(bytes, fed, numbers);
-            case HEX_RUNS -> hexRuns(bytes, fed, numbers);
+            case HEX_RUNS, DEFLATED -> block(bytes, sending.row(), fed, numbers);
         }
         sending.after().end().write(bytes, numbers, new byte[0]);
         if (sending.after().isKeptFirst()) again(bytes, copies);
@@ -187,19 +172,64 @@ public final class Framing {
         }
     }
 
-    private void hexRuns(ByteRoll bytes, Dots fed, Map<String, Integer> numbers) {
-        int from = 0;
-        while (from < fed.height() && fed.isBlank(from)) from++;
-        int until = fed.height();
-        while (until > from && fed.isBlank(until - 1)) until--;
-        if (from == until) return;
-        HexRuns runs = new HexRuns();
-        for (int y = from; y < until; y++) runs.row(inked(fed, y, fed.rowBytes()));
-        numbers.put("y", from);
-        numbers.put("rows", until - from);
-        numbers.put("rowBytes", fed.rowBytes());
-        numbers.put("bytes", (until - from) * fed.rowBytes());
-        profile.sending().row().write(bytes, numbers, runs.bytes());
+    /** One command for all rows from the first to the last with ink; none where there is no ink. */
+    private void block(ByteRoll bytes, ByteTemplate command, Dots fed, Map<String, Integer> numbers) {
+        Optional<Band> found = Band.around(fed, command.gaps().contains("x"));
+        if (found.isEmpty()) return;
+        Band band = found.get();
+        List<byte[]> rows = new ArrayList<>();
+        for (int y = band.top(); y < band.until(); y++)
+            rows.add(Arrays.copyOfRange(inked(fed, y, band.right()), band.left(), band.right()));
+        byte[] data = coded(rows);
+        numbers.put("x", 8 * band.left());
+        numbers.put("y", band.top());
+        numbers.put("rows", band.rows());
+        numbers.put("rowBytes", band.rowBytes());
+        numbers.put("bytes", band.rows() * band.rowBytes());
+        numbers.put("crc", Deflated.checksum(data));
+        command.write(bytes, numbers, data);
+    }
+
+    private byte[] coded(List<byte[]> rows) {
+        if (profile.coding().form() == PrinterProfile.Form.DEFLATED) return Deflated.text(rows);
+        if (profile.coding().form() == PrinterProfile.Form.HEX_RUNS) {
+            HexRuns runs = new HexRuns();
+            rows.forEach(runs::row);
+            return runs.bytes();
+        }
+        ByteRoll plain = new ByteRoll();
+        rows.forEach(plain::add);
+        return plain.toBytes();
+    }
+
+    /** Has the printer keep a picture by name. */
+    byte[] store(KeptPictures.Base base) {
+        ByteRoll bytes = new ByteRoll();
+        block(bytes, keeping().store().named(base.name()), base.picture(), numbers(base.picture(), 1));
+        return bytes.toBytes();
+    }
+
+    /** All bytes for so many copies of a picture, by what differs from one that the printer keeps. */
+    byte[] from(KeptPictures.Base base, Dots fed, int copies) {
+        ByteRoll bytes = new ByteRoll();
+        for (int left = copies; left > 0; left -= mostCopies()) {
+            Map<String, Integer> numbers = numbers(fed, Math.min(left, mostCopies()));
+            profile.sending().start().write(bytes, numbers, new byte[0]);
+            numbers.put("y", Band.around(base.picture(), false).map(Band::top).orElse(0));
+            keeping().recall().named(base.name()).write(bytes, numbers, new byte[0]);
+            block(bytes, keeping().differ(), fed.unlike(base.picture()), numbers);
+            profile.sending().after().end().write(bytes, numbers, new byte[0]);
+        }
+        return asking(bytes);
+    }
+
+    /** Has the printer drop all pictures that it keeps by name. */
+    byte[] drop() {
+        return keeping().room().drop().bytes();
+    }
+
+    private PrinterProfile.Keeping keeping() {
+        return profile.coding().keeping().orElseThrow();
     }
 
     /** Bytes up to the last one with ink. */

@@ -1,6 +1,8 @@
 package dawnkettle.label;
 
 import java.time.Duration;
+import java.util.Optional;
+import java.util.function.Supplier;
 
 /** Prints runs in small groups with a question between, over any line. */
 public final class GroupPrinting implements LabelPrinter {
@@ -8,6 +10,7 @@ public final class GroupPrinting implements LabelPrinter {
     private final PrinterProfile profile;
     private final LabelLine line;
     private final Pace pace;
+    private final Optional<KeptPictures> kept;
 
     /**
      * How labels are printed.
@@ -29,6 +32,9 @@ public final class GroupPrinting implements LabelPrinter {
         this.profile = profile;
         this.line = line;
         this.pace = pace;
+        this.kept = profile.coding()
+                .keeping()
+                .map(keeping -> new KeptPictures(framing, keeping.room().most()));
     }
 
     @Override
@@ -36,22 +42,38 @@ public final class GroupPrinting implements LabelPrinter {
         try (LabelLine.Link link = line.open()) {
             GroupTalk talk = new GroupTalk(new PrinterTalk(profile, link, pace), journal, line.name());
             talk.begin(run);
+            Group group = group(talk);
             int next = run.first();
-            for (LabelCopies copies : run.labels()) next = print(talk, copies, next);
+            for (LabelCopies copies : run.labels()) next = print(talk, copies, next, group);
             talk.cut(framing.cut());
         }
     }
 
+    /** The bytes of so many labels, after {@code before} of the same picture. */
+    private interface Group {
+        byte[] bytes(Dots fed, int count, int before);
+    }
+
+    private Group group(GroupTalk talk) {
+        if (kept.isPresent()) {
+            KeptTalk pictures = new KeptTalk(framing, profile.coding().keeping().orElseThrow(), kept.get(), talk);
+            return (fed, count, before) -> pictures.group(fed, count);
+        }
+        // A printer that was disturbed may have been switched off, and have lost what it kept.
+        return (fed, count, before) -> profile.keeps() && before > 0 && talk.isUndisturbed()
+                ? framing.again(count)
+                : framing.group(fed, count);
+    }
+
     /** @return number of the label after these */
-    private int print(GroupTalk talk, LabelCopies copies, int first) {
+    private int print(GroupTalk talk, LabelCopies copies, int first, Group group) {
         Dots fed = copies.fed();
         int most = framing.mostInGroup(pace.group());
         int next = first;
-        for (int left = copies.copies(); left > 0; left -= most) {
-            int count = Math.min(left, most);
-            // A printer that was disturbed may have been switched off, and have lost what it kept.
-            boolean isKept = profile.keeps() && left < copies.copies() && talk.isUndisturbed();
-            byte[] bytes = isKept ? framing.again(count) : framing.group(fed, count);
+        for (int before = 0; before < copies.copies(); before += most) {
+            int count = Math.min(copies.copies() - before, most);
+            int done = before;
+            Supplier<byte[]> bytes = () -> group.bytes(fed, count, done);
             if (copies.isCounted()) {
                 talk.print(bytes, next, count);
                 next += count;

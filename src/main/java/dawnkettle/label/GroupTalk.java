@@ -2,6 +2,7 @@ package dawnkettle.label;
 
 import dawnkettle.trouble.DeviceAway;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** One run on an open line: what is certain, what is not, and how both are said. */
 final class GroupTalk {
@@ -33,10 +34,10 @@ final class GroupTalk {
     }
 
     /** Slips are not counted: one too many harms nobody, so nothing about them is ever in doubt. */
-    void printSlip(byte[] bytes) {
+    void printSlip(Supplier<byte[]> bytes) {
         ready();
         clean(() -> {
-            printer.send(bytes);
+            printer.send(bytes.get());
             mustBeDone(printer.untilPrinted(this::tell, left -> {}));
         });
     }
@@ -46,17 +47,30 @@ final class GroupTalk {
         return printer.isUndisturbed();
     }
 
+    /** Sends what prints nothing. */
+    void send(byte[] bytes) {
+        clean(() -> printer.send(bytes));
+    }
+
+    /** What the printer says that it keeps; empty where it does not answer. */
+    String listing(PrinterProfile.Listing asked, boolean isIdle) {
+        return printer.listing(asked, isIdle);
+    }
+
     /** After the last label of a run, all of them certain. */
     void cut(byte[] bytes) {
         if (bytes.length > 0) clean(() -> printer.send(bytes));
     }
 
-    void print(byte[] bytes, int first, int count) {
+    /** @param bytes asked for once the printer is ready, since what it keeps may be gone after a wait for that */
+    void print(Supplier<byte[]> bytes, int first, int count) {
         ready();
+        byte[][] chosen = new byte[1][];
+        clean(() -> chosen[0] = bytes.get());
         Confirmed group = numbered(first, count);
         journal.intended(group);
         try {
-            printer.send(bytes);
+            printer.send(chosen[0]);
         } catch (DeviceAway e) {
             if (!e.isAmbiguous()) throw DeviceAway.clean(e.getMessage() + soFar(), e);
             throw inDoubt(e.getMessage(), group.last(), e);

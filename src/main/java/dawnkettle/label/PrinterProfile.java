@@ -18,8 +18,34 @@ public record PrinterProfile(String name, Head head, Coding coding, Sending send
     /**
      * @param form how the picture is cut up
      * @param blackIsOne whether a black dot is a 1
+     * @param keeping empty where the family keeps no pictures by name
      */
-    public record Coding(Form form, boolean blackIsOne) {}
+    public record Coding(Form form, boolean blackIsOne, Optional<Keeping> keeping) {}
+
+    /**
+     * How pictures are kept in the printer by name, so that of a label only what differs from one of them crosses the line.
+     *
+     * @param store keeps a picture
+     * @param recall puts a kept one on the label
+     * @param differ turns dots over: black on white, white on black
+     * @param listing which pictures it keeps
+     * @param room how many it has room for
+     */
+    public record Keeping(ByteTemplate store, ByteTemplate recall, ByteTemplate differ, Listing listing, Room room) {}
+
+    /**
+     * The question after the names of kept pictures.
+     *
+     * @param answer what stands in its answer for a picture that is there
+     * @param tail byte that ends its answer
+     */
+    public record Listing(ByteTemplate question, ByteTemplate answer, int tail) {}
+
+    /**
+     * @param drop drops all of them
+     * @param most most pictures kept at once
+     */
+    public record Room(ByteTemplate drop, int most) {}
 
     /** How a picture is cut up. */
     public enum Form {
@@ -28,7 +54,9 @@ public record PrinterProfile(String name, Head head, Coding coding, Sending send
         /** A command for every run of rows with ink in them, at its height on the label, in plain bytes. */
         BAND,
         /** One command whose dots are hexadecimal digits with counts: G to Y for 1 to 19, g to z for 20 to 400. */
-        HEX_RUNS;
+        HEX_RUNS,
+        /** One command whose dots are deflated (RFC 1950) and then text of 64 characters (RFC 4648). */
+        DEFLATED;
 
         public String word() {
             return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
@@ -140,6 +168,7 @@ public record PrinterProfile(String name, Head head, Coding coding, Sending send
                     + sending.limits().mostCopies() + "\"");
         if (sending.after().isKeptFirst() && !keeps())
             lacking.add("send.endKeeps is true and send.again is \"\", so that nothing would be printed");
+        coding.keeping().ifPresent(keeping -> lacking.addAll(lackingToKeep(keeping)));
         if (asking.inTurn().isEmpty() && !counts())
             lacking.add("ask has neither inTurn nor remaining, so that nothing printed could be known");
         if (asking.question().isEmpty()) lacking.add("ask.question is \"\"");
@@ -148,6 +177,24 @@ public record PrinterProfile(String name, Head head, Coding coding, Sending send
                 lacking.add(String.format(
                         Locale.ROOT, "ask.unasked byte 0x%02X could as well be part of an answer", byItself.code()));
         return lacking;
+    }
+
+    private List<String> lackingToKeep(Keeping keeping) {
+        List<String> lacking = new ArrayList<>();
+        if (coding.form() == Form.ROWS) lacking.add("picture.form \"rows\" has no one command to keep a picture by");
+        need(lacking, "keep.store", keeping.store(), "name", "data", "bytes", "rowBytes");
+        need(lacking, "keep.recall", keeping.recall(), "name", "y");
+        need(lacking, "keep.differ", keeping.differ(), "data", "bytes", "rowBytes", "y");
+        need(lacking, "keep.answer", keeping.listing().answer(), "name");
+        if (keeping.listing().question().isEmpty())
+            lacking.add("keep.question is \"\", so that no kept picture could be relied on");
+        if (keeps()) lacking.add("send.again and keep are both there, and a picture can be kept by one only");
+        return lacking;
+    }
+
+    private static void need(List<String> lacking, String key, ByteTemplate template, String... gaps) {
+        for (String gap : gaps)
+            if (!template.gaps().contains(gap)) lacking.add(key + " \"" + template.text() + "\" has no {" + gap + "}");
     }
 
     private boolean couldAnswer(Unasked byItself) {
@@ -160,7 +207,7 @@ public record PrinterProfile(String name, Head head, Coding coding, Sending send
         return switch (coding.form()) {
             case ROWS -> List.of("data");
             case BAND -> List.of("data", "rows", "rowBytes", "y");
-            case HEX_RUNS -> List.of("data", "bytes", "rowBytes");
+            case HEX_RUNS, DEFLATED -> List.of("data", "bytes", "rowBytes");
         };
     }
 

@@ -1,5 +1,6 @@
 package dawnkettle.label;
 
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.EnumSet;
 import java.util.Optional;
@@ -13,6 +14,9 @@ import java.util.function.Predicate;
 final class PrinterTalk {
     /** Noise beyond this is no late answer. */
     private static final int MOST_UNREAD = 1_024;
+
+    /** A list that does not come costs a picture sent whole, so it is not waited for as long as a state. */
+    private static final int SHORTER = 10;
 
     private final PrinterProfile profile;
     private final Framing framing;
@@ -49,6 +53,22 @@ final class PrinterTalk {
         answeredInTurn = false;
         undisturbed = true;
         link.send(bytes);
+    }
+
+    /**
+     * What the printer says that it keeps, as characters; empty where no whole answer comes.
+     *
+     * @param isIdle whether it has nothing to read before the question, and would answer soon
+     */
+    String listing(PrinterProfile.Listing asked, boolean isIdle) {
+        Duration patience = isIdle ? pace.silence().dividedBy(SHORTER) : pace.silence();
+        byte[] heard = link.ask(asked.question().bytes(), bytes -> isEnded(bytes, asked.tail()), patience);
+        return isEnded(heard, asked.tail()) ? new String(heard, StandardCharsets.ISO_8859_1) : "";
+    }
+
+    private static boolean isEnded(byte[] heard, int tail) {
+        for (byte one : heard) if ((one & 0xFF) == tail) return true;
+        return false;
     }
 
     /** Drops what the printer still has, and says whether it then answered that it has nothing. */

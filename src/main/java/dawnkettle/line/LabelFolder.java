@@ -2,7 +2,7 @@ package dawnkettle.line;
 
 import dawnkettle.label.Confirmed;
 import dawnkettle.label.Dots;
-import dawnkettle.label.Framing;
+import dawnkettle.label.LabelBytes;
 import dawnkettle.label.LabelJournal;
 import dawnkettle.label.LabelPrinter;
 import dawnkettle.label.LabelRun;
@@ -18,22 +18,20 @@ import java.util.Optional;
 /** A rehearsal's label printer: a picture and the bytes of every run, in a folder. */
 public final class LabelFolder implements LabelPrinter {
     private final Path folder;
-    private final Framing framing;
+    private final LabelBytes labels;
     private final Preview preview;
-    private final int group;
 
     /** @param group most labels that a group would have on the line, so that the bytes are the same */
     public LabelFolder(Path folder, PrinterProfile profile, Preview preview, int group) {
         this.folder = folder;
-        this.framing = new Framing(profile);
+        this.labels = new LabelBytes(profile, group);
         this.preview = preview;
-        this.group = group;
     }
 
     @Override
     public void print(LabelRun run, LabelJournal journal) {
         Confirmed all = new Confirmed(run.lot(), run.product(), run.first(), run.last());
-        byte[] bytes = framing.run(run, group);
+        byte[] bytes = labels.of(run);
         boolean isCounted = run.last() >= run.first();
         if (isCounted) journal.intended(all);
         Optional<Dots> shown = run.shown();

@@ -173,7 +173,7 @@ class MillraceTest {
                 new Evening.SoakRoom(temperatures, call, List.of()),
                 Evening.Committed.NOTHING,
                 now,
-                new Budget(300, 1, 60_000));
+                new Budget(3_000, 1, 60_000));
     }
 
     private Instant at(LocalDate day, LocalTime time) {

@@ -24,7 +24,7 @@ class PrinterProfilesTest {
     @Test
     void the_profiles_that_come_along_are_whole() {
         assertThat(PrinterProfiles.read(Path.of("labels/printers")))
-                .containsOnlyKeys("line-words", "rows-behind-escape", "text-with-hex-runs");
+                .containsOnlyKeys("line-words", "rows-behind-escape", "text-with-deflated-dots", "text-with-hex-runs");
     }
 
     @Test
@@ -47,7 +47,7 @@ class PrinterProfilesTest {
         assertThat(problems("line-words.toml", "\"band\"", "\"bands\""))
                 .singleElement()
                 .asString()
-                .contains("form \"bands\" is not known; write rows, band or hex-runs");
+                .contains("form \"bands\" is not known; write rows, band, hex-runs or deflated");
         assertThat(problems("line-words.toml", "means = \"jam\"", "means = \"jammed\""))
                 .singleElement()
                 .asString()

@@ -209,7 +209,7 @@ class WhatWasWrittenTest {
 
         assertThat(written.night().times().summary()).isEqualTo(LocalTime.of(6, 45));
         assertThat(written.night().times().labelsBeforeMinutes()).isEqualTo(30);
-        assertThat(written.night().search()).isEqualTo(new NightSettings.Search(7, 20_000, 1));
+        assertThat(written.night().search()).isEqualTo(new NightSettings.Search(7, 60_000, 1));
         assertThat(written.paper().queue()).hasToString("Optional[ipp://desk.corner.example/ipp]");
         assertThat(written.paper().copies()).containsEntry("run", 2);
         assertThat(written.thermometer().sensor()).contains(dir.resolve("room"));

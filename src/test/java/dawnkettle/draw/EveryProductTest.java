@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dawnkettle.conf.ReadConfiguration;
 import dawnkettle.label.CaseLabels;
 import dawnkettle.label.Designs;
-import dawnkettle.label.Framing;
+import dawnkettle.label.LabelBytes;
 import dawnkettle.label.LabelRun;
 import dawnkettle.label.LotLabels;
 import dawnkettle.label.MarketWording;
@@ -120,15 +120,14 @@ class EveryProductTest {
         }
         Map<String, Long> seconds = new TreeMap<>();
         for (PrinterProfile profile : SampleProfiles.all())
-            seconds.put(
-                    profile.name(),
-                    runs.stream()
-                                    .mapToLong(run -> new Framing(profile).run(run, 10).length)
-                                    .sum()
-                            / 960);
+            seconds.put(profile.name(), bytes(new LabelBytes(profile, 10), runs) / 960);
         assertThat(seconds.get("text-with-hex-runs")).isLessThan(15 * 60);
         assertThat(seconds.get("line-words")).isLessThan(15 * 60);
         // Told, not promised: a family that cannot repeat wants a faster line.
         assertThat(seconds.get("rows-behind-escape")).isGreaterThan(60L * 60);
+    }
+
+    private static long bytes(LabelBytes labels, List<LabelRun> runs) {
+        return runs.stream().mapToLong(run -> labels.of(run).length).sum();
     }
 }

@@ -36,7 +36,7 @@ public final class SampleLabels {
                         "Keep refrigerated at or below 41 °F (5 °C)",
                         "Millrace Tofu Works",
                         "12 Sluice Lane, Quillhaven, OR 97999"),
-                Optional.of(ELEMENTS));
+                packs == 12 ? Optional.of(ELEMENTS) : Optional.empty());
     }
 
     public static LabelText slip() {

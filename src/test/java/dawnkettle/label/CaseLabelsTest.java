@@ -99,6 +99,8 @@ public class CaseLabelsTest {
     void a_part_case_says_how_many_it_holds() {
         CaseLabel label = new CaseLabels(house("us")).partCase(planned(), firm(Sealing.WATER_PACK, 10), 5);
         assertThat(label.fields()).containsEntry("part", "PART CASE 5 of 12").containsEntry("net", "3.74 lb (1.7 kg)");
+        assertThat(label.elements()).as("(01) is the whole case's number").isEmpty();
+        assertThat(label.fields()).containsEntry("gtin", "");
     }
 
     @Test

@@ -15,6 +15,7 @@ final class FakeLine implements LabelLine {
     private UnaryOperator<byte[]> onTheWay = bytes -> bytes;
     private int bytesUntilCut = Integer.MAX_VALUE;
     private long millisUntilRefill = Long.MAX_VALUE;
+    private Runnable refill = () -> {};
     private long elapsed;
 
     FakeLine(FakePrinter printer) {
@@ -33,7 +34,13 @@ final class FakeLine implements LabelLine {
     }
 
     FakeLine refillAfter(Duration time) {
+        return afterwards(time, printer::newRoll);
+    }
+
+    /** What a person does once the line has been rested on for so long. */
+    FakeLine afterwards(Duration time, Runnable what) {
         millisUntilRefill = time.toMillis();
+        refill = what;
         return this;
     }
 
@@ -82,7 +89,10 @@ final class FakeLine implements LabelLine {
             @Override
             public void rest(Duration howLong) {
                 elapsed += howLong.toMillis();
-                if (elapsed >= millisUntilRefill) printer.newRoll();
+                if (elapsed >= millisUntilRefill) {
+                    millisUntilRefill = Long.MAX_VALUE;
+                    refill.run();
+                }
                 heard.writeBytes(onTheWay.apply(printer.pass(howLong.toMillis())));
             }
 

@@ -7,9 +7,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Deque;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 
 /** A printer of one profile: takes bytes in their order, prints a label a while, runs out of labels, answers. */
 public final class FakePrinter {
@@ -26,6 +29,9 @@ public final class FakePrinter {
     private int height = HEIGHT;
     private byte[] received = new byte[0];
     private Dots kept;
+    private final Map<String, Dots> memory = new HashMap<>();
+    private int room = Integer.MAX_VALUE;
+    private boolean isListing = true;
     private long millisToLabel = 200;
     private long busyMillis;
     private int labelsOnRoll = Integer.MAX_VALUE;
@@ -45,6 +51,18 @@ public final class FakePrinter {
     public FakePrinter stock(int dotsAcross, int dotsDown) {
         width = dotsAcross;
         height = dotsDown;
+        return this;
+    }
+
+    /** How many pictures it has room for. */
+    public FakePrinter room(int pictures) {
+        room = pictures;
+        return this;
+    }
+
+    /** It does not say which pictures it keeps. */
+    public FakePrinter listsNothing() {
+        isListing = false;
         return this;
     }
 
@@ -72,6 +90,7 @@ public final class FakePrinter {
         received = new byte[0];
         jobs.clear();
         kept = null;
+        memory.clear();
         busyMillis = 0;
     }
 
@@ -85,6 +104,7 @@ public final class FakePrinter {
         byte[] all = Arrays.copyOf(received, received.length + bytes.length);
         System.arraycopy(bytes, 0, all, received.length, bytes.length);
         received = all;
+        clearAmid();
         while (step(answer)) settle(answer);
         return answer.toByteArray();
     }
@@ -113,13 +133,36 @@ public final class FakePrinter {
             jobs.add("say");
             return true;
         }
-        ProfileReader reader = new ProfileReader(profile, received, width, height).keeping(kept);
+        Optional<PrinterProfile.Listing> listing = profile.coding().keeping().map(PrinterProfile.Keeping::listing);
+        if (listing.isPresent() && begins(listing.get().question().bytes())) {
+            if (isListing) answer.writeBytes(listing(listing.get()));
+            return true;
+        }
+        ProfileReader reader = new ProfileReader(profile, received, width, height)
+                .keeping(kept)
+                .memory(memory);
+        Set<String> before = Set.copyOf(memory.keySet());
+        if (reader.keeps()) {
+            if (memory.size() > room) memory.keySet().retainAll(before);
+            received = Arrays.copyOfRange(received, reader.consumed(), received.length);
+            return true;
+        }
         Optional<ProfileReader.Printed> one = reader.one();
         if (one.isEmpty()) return false;
         kept = one.get().picture();
         for (int i = 0; i < one.get().copies(); i++) jobs.add(one.get().picture());
         received = Arrays.copyOfRange(received, reader.consumed(), received.length);
         return true;
+    }
+
+    /** Where all bytes are printable, the command that drops everything is heard in the middle of another too. */
+    private void clearAmid() {
+        byte[] clear = profile.sending().after().clear().bytes();
+        boolean isText = profile.coding().form() == PrinterProfile.Form.HEX_RUNS
+                || profile.coding().form() == PrinterProfile.Form.DEFLATED;
+        int at = new String(received, StandardCharsets.ISO_8859_1)
+                .lastIndexOf(new String(clear, StandardCharsets.ISO_8859_1));
+        if (isText && at > 0) received = Arrays.copyOfRange(received, at, received.length);
     }
 
     private boolean begins(byte[] with) {
@@ -159,6 +202,14 @@ public final class FakePrinter {
         return profile.asking().reply() instanceof StatusReply.Bits bits
                 ? inBits(bits, conditions)
                 : inFields((StatusReply.Fields) profile.asking().reply(), conditions);
+    }
+
+    private byte[] listing(PrinterProfile.Listing listing) {
+        StringBuilder answer = new StringBuilder("\u0002\r\n");
+        for (String name : new TreeSet<>(memory.keySet()))
+            answer.append(listing.answer().text().replace("{name}", name)).append(" 56000\r\n");
+        answer.append((char) listing.tail());
+        return answer.toString().getBytes(StandardCharsets.ISO_8859_1);
     }
 
     private byte[] inBits(StatusReply.Bits bits, Set<Condition> conditions) {

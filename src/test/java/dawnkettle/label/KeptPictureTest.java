@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 /** What a profile may say beyond the usual: a picture that is kept, a cut, bytes that come by themselves. */
 class KeptPictureTest {
     private static final Path LINE_WORDS = Path.of("labels/printers/line-words.toml");
+    private static final Path DEFLATED = Path.of("labels/printers/text-with-deflated-dots.toml");
     private static final Path ROWS = Path.of("labels/printers/rows-behind-escape.toml");
     private static final GroupPrinting.Pace PACE =
             new GroupPrinting.Pace(4, Duration.ofMillis(500), Duration.ofSeconds(30), Duration.ofSeconds(60));
@@ -78,7 +79,7 @@ class KeptPictureTest {
     @Test
     void a_lot_is_cut_off_after_its_last_label() throws Exception {
         PrinterProfile profile = changed(LINE_WORDS, "cut = \"\"", "cut = \"CUT<0D><0A>\"");
-        assertThat(new String(new Framing(profile).run(RUN, 4), java.nio.charset.StandardCharsets.ISO_8859_1))
+        assertThat(new String(new LabelBytes(profile, 4).of(RUN), java.nio.charset.StandardCharsets.ISO_8859_1))
                 .endsWith("OUT \"~\"\r\nCUT\r\n")
                 .containsOnlyOnce("CUT");
     }
@@ -140,5 +141,18 @@ class KeptPictureTest {
         assertThat(problem(ROWS, "means = \"nothing\"", "means = \"lunch\"")).contains("means \"lunch\" is not known");
         assertThat(problem(LINE_WORDS, "cut = \"\"", "endKeeps = 1\ncut = \"\""))
                 .contains("endKeeps \"1\" is neither true nor false; write true or leave it out");
+    }
+
+    @Test
+    void pictures_kept_by_name_need_all_that_makes_them_sure() throws Exception {
+        assertThat(problem(DEFLATED, "answer = \"{name}.GRF\"", "answer = \"GRF\""))
+                .contains("keep.answer \"GRF\" has no {name}");
+        assertThat(problem(DEFLATED, "question = \"^XA^HWR:*.GRF^XZ<0D><0A>\"", "question = \"\""))
+                .contains("keep.question is \"\", so that no kept picture could be relied on");
+        assertThat(problem(DEFLATED, "recall = \"^FO0,{y}^XGR:{name}.GRF", "recall = \"^FO0,{y}^XGR:A.GRF"))
+                .contains("keep.recall \"^FO0,{y}^XGR:A.GRF,1,1^FS\" has no {name}");
+        assertThat(problem(DEFLATED, "tail = 0x03  ", "tail = 300  ")).contains("tail \"300\" is not a whole number");
+        assertThat(problem(DEFLATED, "cut = \"\"", "again = \"^PQ{copies}\"\ncut = \"\""))
+                .contains("send.again and keep are both there, and a picture can be kept by one only");
     }
 }

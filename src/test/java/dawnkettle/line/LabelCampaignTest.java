@@ -31,11 +31,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Everything that can go wrong on a line, at two speeds, and a person who puts it right after a while: labels that came out
- * are those of the journal, and none comes twice. {@code -Dcampaign=long} tries every fault with every profile (some
+ * are those of the journal, and none comes twice. {@code -Dcampaign=long} tries every fault with every profile, a profile's name those with that one (some
  * minutes); the usual form is a sample of it.
  */
 class LabelCampaignTest {
-    private static final boolean IS_LONG = "long".equals(System.getProperty("campaign"));
+    private static final String CAMPAIGN = System.getProperty("campaign", "");
+    private static final boolean IS_LONG = "long".equals(CAMPAIGN);
     private static final int LABELS = 8;
     private static final int GROUP = 3;
     private static final Duration PATIENCE = Duration.ofMillis(1_200);
@@ -91,17 +92,31 @@ class LabelCampaignTest {
     }
 
     static Stream<Fault> faults() {
-        return IS_LONG
+        return !CAMPAIGN.isEmpty()
                 ? SampleProfiles.all().stream()
+                        .filter(profile -> IS_LONG || profile.name().equals(CAMPAIGN))
                         .flatMap(profile -> Stream.of(9_600, 115_200).flatMap(baud -> faults(profile, baud)))
-                : Stream.concat(
-                        faults(SampleProfiles.profile("line-words"), 115_200).filter(fault -> fault.at() % 4 == 1),
-                        IntStream.rangeClosed(1, LABELS)
-                                .mapToObj(k -> new Fault(
-                                        Kind.OUT_OF_LABELS_FOR_A_WHILE,
-                                        k,
-                                        SampleProfiles.profile("text-with-hex-runs"),
-                                        115_200)));
+                : sample();
+    }
+
+    /** Each kind once where the picture is kept till the next, labels out at each label where it is kept by name. */
+    private static Stream<Fault> sample() {
+        PrinterProfile words = SampleProfiles.profile("line-words");
+        PrinterProfile digits = SampleProfiles.profile("text-with-hex-runs");
+        PrinterProfile deflated = SampleProfiles.profile("text-with-deflated-dots");
+        Stream<Fault> kinds = Stream.of(
+                new Fault(Kind.OUT_OF_LABELS_FOR_LONG, 5, words, 115_200),
+                new Fault(Kind.UNPLUGGED, 253, words, 115_200),
+                new Fault(Kind.SWITCHED_OFF, 401, words, 115_200),
+                new Fault(Kind.GARBAGE, 1, words, 115_200),
+                new Fault(Kind.FLIPPED_BITS, 1, words, 115_200),
+                new Fault(Kind.LATE, 1, words, 115_200),
+                new Fault(Kind.UNPLUGGED, 101, deflated, 115_200),
+                new Fault(Kind.SWITCHED_OFF, 253, deflated, 115_200));
+        return Stream.concat(
+                kinds,
+                IntStream.rangeClosed(1, LABELS)
+                        .mapToObj(k -> new Fault(Kind.OUT_OF_LABELS_FOR_A_WHILE, k, digits, 115_200)));
     }
 
     private static Stream<Fault> faults(PrinterProfile profile, int baud) {
@@ -189,7 +204,7 @@ class LabelCampaignTest {
         switch (fault.kind()) {
             case OUT_OF_LABELS_FOR_A_WHILE -> {
                 printer.roll(fault.at() - 1);
-                after(Duration.ofMillis(700), printer::newRoll);
+                after(Duration.ofMillis(300), printer::newRoll);
             }
             case OUT_OF_LABELS_FOR_LONG -> printer.roll(fault.at() - 1);
             case UNPLUGGED, SWITCHED_OFF -> pty.unplugAfter(fault.at());
@@ -272,8 +287,8 @@ class LabelCampaignTest {
     @Test
     void the_line_is_used_while_sending() throws Exception {
         PrinterProfile profile = SampleProfiles.profile("rows-behind-escape");
-        Dots picture = noise(400, 80);
-        FakePrinter printer = new FakePrinter(profile).millisALabel(10).stock(400, 80);
+        Dots picture = noise(400, 40);
+        FakePrinter printer = new FakePrinter(profile).millisALabel(10).stock(400, 40);
         try (PtyPrinter pty = new PtyPrinter(folder, printer, 19_200)) {
             LabelRun run = LabelRun.whole(
                     "261204-FI03", "FIRM-12", List.of(new LabelCopies(LabelCopies.Kind.CASE, picture, false, 2)));

@@ -77,12 +77,11 @@ class LabelFolderTest {
     }
 
     @Test
-    void a_second_printing_leaves_the_same_files() throws Exception {
+    void a_second_rehearsal_leaves_the_same_files() throws Exception {
         LabelRun run = lotLabels().run(CaseLabelsTest.planned(), FIRM);
-        LabelFolder labels = new LabelFolder(folder, PROFILE, new DotPng(), 10);
-        labels.print(run, group -> {});
+        new LabelFolder(folder, PROFILE, new DotPng(), 10).print(run, group -> {});
         byte[] once = Files.readAllBytes(folder.resolve("261204-FI03-FIRM-12.bin"));
-        labels.print(run, group -> {});
+        new LabelFolder(folder, PROFILE, new DotPng(), 10).print(run, group -> {});
         assertThat(Files.readAllBytes(folder.resolve("261204-FI03-FIRM-12.bin")))
                 .isEqualTo(once);
     }

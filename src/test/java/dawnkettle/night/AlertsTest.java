@@ -76,7 +76,7 @@ class AlertsTest {
                 1 thing needs a person.
 
                 sheets of 2026-12-04 is not done: print queue "office" does not take it
-                ========================================================================
+                =======================================================================
                 What is safe: The plan is made and kept; every sheet lies as a file in
                 the tray folder.
                 What to do: Look at the printer: power, paper, jam, queue. It is tried

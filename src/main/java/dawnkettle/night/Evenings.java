@@ -5,12 +5,14 @@ import dawnkettle.book.ClosedBook;
 import dawnkettle.floor.Budget;
 import dawnkettle.plan.Allowances;
 import dawnkettle.plan.DayPlan;
+import dawnkettle.plan.Disruption;
 import dawnkettle.plan.Evening;
 import dawnkettle.plan.Heading.Frozen;
-import dawnkettle.plan.PlannedBatch;
-import dawnkettle.plan.PlannedRoute;
+import dawnkettle.plan.IfCard;
+import dawnkettle.plan.PlannedOrder;
 import dawnkettle.plan.PlannedSoak;
 import dawnkettle.plan.SoakCall;
+import dawnkettle.plan.WhatHappened;
 import dawnkettle.stock.Fact;
 import dawnkettle.stock.LotCode;
 import dawnkettle.stock.Recorded;
@@ -44,6 +46,20 @@ final class Evenings {
                 committed(productionDate),
                 now,
                 new Budget(decodes, search().seed(), search().guardMillis()));
+    }
+
+    /** What then, if something of a plan is lost; a card that does not come out is told of and holds nothing up. */
+    Optional<IfCard> ifCard(DayPlan plan) {
+        LocalDate day = plan.heading().productionDate();
+        try {
+            List<BookLine> lines =
+                    plan.orders().stream().map(PlannedOrder::line).toList();
+            Evening evening = of(day, new ClosedBook(day, plan.heading().computedAt(), lines), 0);
+            return Optional.of(IfCard.of(new CountedYields(office).shop(day), evening, plan));
+        } catch (RuntimeException mistake) {
+            office.tell("no if... card of " + day + ": " + mistake.getMessage());
+            return Optional.empty();
+        }
     }
 
     private NightSettings.Search search() {
@@ -98,31 +114,28 @@ final class Evenings {
 
     private Evening.Committed committed(LocalDate productionDate) {
         Optional<DayPlan> before = office.plan(productionDate);
-        return before.map(plan -> new Evening.Committed(before, facts(plan))).orElse(Evening.Committed.NOTHING);
+        return before.map(plan ->
+                        new Evening.Committed(before, facts(plan), new Disruption(lost(plan), List.of(), List.of())))
+                .orElse(Evening.Committed.NOTHING);
+    }
+
+    /** Batches of a plan that were written down as lost. */
+    private List<Disruption.LostBatch> lost(DayPlan plan) {
+        List<Disruption.LostBatch> lost = new ArrayList<>();
+        for (Recorded one : office.ledger().records().all(Fact.Kind.LOST))
+            if (one.fact() instanceof Fact.LostBatch fact)
+                plan.findBatch(fact.lot())
+                        .ifPresent(batch -> lost.add(new Disruption.LostBatch(batch.id(), one.happenedAt())));
+        return lost;
     }
 
     /** What of a plan has happened by now; a tub or a batch without a record is taken to be as planned. */
     List<Frozen> facts(DayPlan plan) {
-        Instant now = office.now();
-        List<Frozen> facts = new ArrayList<>();
-        for (PlannedSoak soak : plan.soaks())
-            if (!soak.fillAt().isAfter(now)) facts.add(new Frozen(Frozen.Kind.TUB_FILLED, soak.tub(), soak.fillAt()));
-        for (PlannedBatch batch : plan.batches()) {
-            Instant start = plan.operationsOf(batch.id()).get(0).start();
-            if (!start.isAfter(now)) facts.add(new Frozen(Frozen.Kind.BATCH_STARTED, batch.id(), start));
-        }
+        List<Frozen> facts = new ArrayList<>(WhatHappened.by(plan, office.now()));
         for (LabelRows.LabelledLot labelled :
                 office.ledger().labels().labelledFrom(plan.heading().computedAt()))
             if (plan.findBatch(labelled.lot()).isPresent())
                 facts.add(new Frozen(Frozen.Kind.LOT_LABELLED, labelled.lot().text(), labelled.at()));
-        for (PlannedRoute route : plan.routes())
-            if (!route.departs().isAfter(now))
-                facts.add(new Frozen(Frozen.Kind.ROUTE_GONE, van(plan, route), route.departs()));
         return facts;
-    }
-
-    private static String van(DayPlan plan, PlannedRoute route) {
-        return route.route() + " "
-                + route.departs().atZone(plan.heading().zone()).toLocalDate();
     }
 }

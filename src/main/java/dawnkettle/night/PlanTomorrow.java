@@ -2,7 +2,10 @@ package dawnkettle.night;
 
 import dawnkettle.book.ClosedBook;
 import dawnkettle.plan.DayPlan;
+import dawnkettle.plan.Evening;
 import dawnkettle.plan.PlanDay;
+import dawnkettle.plan.WaysOut;
+import dawnkettle.shop.Shop;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -51,8 +54,20 @@ public final class PlanTomorrow implements Work {
     }
 
     private DayPlan plan(LocalDate productionDate, ClosedBook book, long decodes) {
-        DayPlan plan = PlanDay.of(yields.shop(productionDate), evenings.of(productionDate, book, decodes));
-        return yields.told(plan);
+        Shop shop = yields.shop(productionDate);
+        Evening evening = evenings.of(productionDate, book, decodes);
+        DayPlan plan = PlanDay.of(shop, evening);
+        return yields.told(plan.withAdvice(waysOut(shop, evening, plan)));
+    }
+
+    /** What would help is only advice: a plan stands without it. */
+    private List<String> waysOut(Shop shop, Evening evening, DayPlan plan) {
+        try {
+            return WaysOut.of(shop, evening, plan);
+        } catch (RuntimeException mistake) {
+            office.tell("no ways out were computed: " + mistake.getMessage());
+            return List.of();
+        }
     }
 
     /** A plan in the form that is kept and published. */

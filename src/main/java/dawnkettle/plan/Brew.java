@@ -3,11 +3,13 @@ package dawnkettle.plan;
 import dawnkettle.measure.Mass;
 import dawnkettle.shop.Product;
 import dawnkettle.shop.Recipe;
+import dawnkettle.shop.Step;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -26,6 +28,7 @@ final class Brew {
     private final Mass expected;
     private final boolean kept;
     private Mass room;
+    private OptionalInt stepsDone = OptionalInt.empty();
 
     /** Mass that goes into another batch. */
     record Feeding(Brew child, Mass mass) {}
@@ -52,6 +55,21 @@ final class Brew {
     /** Whether it stood in the plan before: it keeps its beans, its tub and its lot. */
     boolean isKept() {
         return kept;
+    }
+
+    /** Nothing of it can be used any more; so many of its steps were begun before that was known. */
+    void lose(int steps) {
+        stepsDone = OptionalInt.of(steps);
+        room = Mass.ZERO;
+    }
+
+    boolean isLost() {
+        return stepsDone.isPresent();
+    }
+
+    /** Its recipe's steps; of a lost batch those that were begun. */
+    List<Step> steps() {
+        return recipe.steps().subList(0, stepsDone.orElse(recipe.steps().size()));
     }
 
     boolean isSoaked() {

@@ -56,11 +56,23 @@ public record DayPlan(
         return with(heading, quality, all);
     }
 
+    /** The same with more of what may help. */
+    public DayPlan withAdvice(List<String> more) {
+        if (more.isEmpty()) return this;
+        List<String> all = new java.util.ArrayList<>(advice);
+        all.addAll(more);
+        return with(heading, quality, warnings, all);
+    }
+
     private DayPlan with(Heading other, Optional<Quality> known) {
         return with(other, known, warnings);
     }
 
     private DayPlan with(Heading other, Optional<Quality> known, List<String> warnings) {
+        return with(other, known, warnings, advice);
+    }
+
+    private DayPlan with(Heading other, Optional<Quality> known, List<String> warnings, List<String> advice) {
         return new DayPlan(
                 other,
                 orders,

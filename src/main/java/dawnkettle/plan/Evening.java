@@ -110,9 +110,14 @@ public record Evening(
      *
      * @param before the plan that this one replaces
      * @param frozen tubs filled, batches started, lots labelled, routes gone
+     * @param disruption what is lost, missing or standing
      */
-    public record Committed(Optional<DayPlan> before, List<Frozen> frozen) {
+    public record Committed(Optional<DayPlan> before, List<Frozen> frozen, Disruption disruption) {
         public static final Committed NOTHING = new Committed(Optional.empty(), List.of());
+
+        public Committed(Optional<DayPlan> before, List<Frozen> frozen) {
+            this(before, frozen, Disruption.NONE);
+        }
 
         public Committed {
             frozen = List.copyOf(frozen);
@@ -123,5 +128,10 @@ public record Evening(
             return frozen.stream()
                     .anyMatch(fact -> fact.kind() == kind && fact.id().equals(id));
         }
+    }
+
+    /** The same with what has happened by a later instant. */
+    Evening later(Committed then, Instant at, Budget own) {
+        return new Evening(book, outlook, larder, soakRoom, then, at, own);
     }
 }

@@ -54,7 +54,7 @@ final class FairCopy {
                 answers.demand(),
                 brews.stream().map(brew -> batch(brew, cases)).toList(),
                 soaks,
-                new FloorRecord(shop, clock).floor(),
+                new FloorRecord(shop, clock, evening.committed().disruption()).floor(),
                 operations(brews),
                 evening.larder().stock(),
                 answers.allocation(),
@@ -143,7 +143,7 @@ final class FairCopy {
 
     /** The local date on which the lot's packing begins: its last step that takes hands. */
     LocalDate packDate(Brew brew) {
-        List<Step> recipe = brew.recipe.steps();
+        List<Step> recipe = brew.steps();
         for (int i = recipe.size() - 1; i > 0; i--)
             if (recipe.get(i).halfHands() > 0)
                 return clock.date(steps.get(brew).get(i).start());
@@ -168,7 +168,8 @@ final class FairCopy {
     }
 
     private List<PlannedOperation> operations(List<Brew> brews) {
-        FloorOfDay floor = new FloorOfDay(shop, clock, evening.now());
+        FloorOfDay floor =
+                new FloorOfDay(shop, clock, evening.now(), evening.committed().disruption());
         List<PlannedOperation> operations = new ArrayList<>();
         for (Brew brew : brews)
             for (Placement placement : steps.get(brew).values()) {

@@ -27,12 +27,14 @@ final class FloorOfDay {
     private final Shop shop;
     private final DayClock clock;
     private final int notBefore;
+    private final LessRoom less;
 
     /** @param now nothing is begun before it that is not fixed */
-    FloorOfDay(Shop shop, DayClock clock, Instant now) {
+    FloorOfDay(Shop shop, DayClock clock, Instant now, Disruption disruption) {
         this.shop = shop;
         this.clock = clock;
         this.notBefore = Math.max(0, clock.minuteAtOrAfter(now));
+        this.less = new LessRoom(disruption, clock);
     }
 
     /**
@@ -68,11 +70,13 @@ final class FloorOfDay {
                 station.stage(),
                 station.places(),
                 station.capacity().inGrams(RoundingMode.DOWN),
-                station.openings().stream().map(clock::window).toList());
+                less.open(
+                        station.code(),
+                        station.openings().stream().map(clock::window).toList()));
     }
 
     List<Hands> hands() {
-        return shop.floor().crews().stream().map(this::hands).toList();
+        return less.there(shop.floor().crews().stream().map(this::hands).toList());
     }
 
     private Hands hands(Crew crew) {
@@ -109,7 +113,7 @@ final class FloorOfDay {
                 brew.recipe.code(),
                 Math.max(notBefore, window.ready()),
                 Math.max(0, window.latest()),
-                brew.recipe.steps().stream().map(step -> operation(brew, step)).toList(),
+                brew.steps().stream().map(step -> operation(brew, step)).toList(),
                 after,
                 List.copyOf(brew.dues),
                 fixed);

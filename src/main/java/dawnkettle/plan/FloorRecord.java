@@ -9,14 +9,16 @@ import java.util.List;
 final class FloorRecord {
     private final Shop shop;
     private final DayClock clock;
+    private final Disruption disruption;
 
-    FloorRecord(Shop shop, DayClock clock) {
+    FloorRecord(Shop shop, DayClock clock, Disruption disruption) {
         this.shop = shop;
         this.clock = clock;
+        this.disruption = disruption;
     }
 
     DayFloor floor() {
-        FloorOfDay floor = new FloorOfDay(shop, clock, clock.instant(0));
+        FloorOfDay floor = new FloorOfDay(shop, clock, clock.instant(0), disruption);
         return new DayFloor(
                 shop.recipes(),
                 shop.floor().tubs(),

@@ -3,6 +3,7 @@ package dawnkettle.plan;
 import dawnkettle.shop.Crew;
 import dawnkettle.shop.Floor;
 import dawnkettle.shop.Opening;
+import dawnkettle.shop.Route;
 import dawnkettle.shop.Shop;
 import dawnkettle.shop.Tub;
 import dawnkettle.shop.WorkStation;
@@ -71,6 +72,42 @@ public record GrowthWay(String name, UnaryOperator<Shop> shop) {
         });
     }
 
+    /** One person more as long as anybody is there. */
+    static GrowthWay oneHandMore() {
+        return new GrowthWay("one hand more", shop -> {
+            List<Crew> crews = shop.floor().crews().stream()
+                    .map(crew -> new Crew(crew.opening(), crew.halfHands() + Losses.HAND))
+                    .toList();
+            return withFloor(
+                    shop,
+                    floor(shop.floor(), shop.floor().stations(), shop.floor().tubs(), crews));
+        });
+    }
+
+    /** A van that leaves later. */
+    static GrowthWay laterVan(String code, int minutes) {
+        return new GrowthWay(code + " " + minutes + " min later", shop -> {
+            List<Route> routes = shop.routes().stream()
+                    .map(route -> route.code().equals(code) ? later(route, minutes) : route)
+                    .toList();
+            return with(shop, shop.floor(), routes);
+        });
+    }
+
+    /** Not past midnight. */
+    private static Route later(Route route, int minutes) {
+        int departs = Math.min(24 * 60 - 1, route.departs().toSecondOfDay() / 60 + minutes);
+        return new Route(
+                route.code(),
+                route.name(),
+                route.days(),
+                LocalTime.ofSecondOfDay(60L * departs),
+                route.loadMinutes(),
+                route.cases(),
+                route.weight(),
+                route.madeSameDay());
+    }
+
     /** More tubs like the largest one. */
     public static GrowthWay moreTubs(int count) {
         return new GrowthWay(count + " more tubs", shop -> {
@@ -112,12 +149,16 @@ public record GrowthWay(String name, UnaryOperator<Shop> shop) {
     }
 
     private static Shop withFloor(Shop shop, Floor floor) {
+        return with(shop, floor, shop.routes());
+    }
+
+    private static Shop with(Shop shop, Floor floor, List<Route> routes) {
         return new Shop(
                 shop.house(),
                 shop.products(),
                 shop.recipes(),
                 floor,
-                shop.routes(),
+                routes,
                 shop.customers(),
                 shop.calendar(),
                 shop.materials(),

@@ -57,7 +57,9 @@ public record Heading(
             TUB_FILLED,
             BATCH_STARTED,
             LOT_LABELLED,
-            ROUTE_GONE;
+            ROUTE_GONE,
+            /** Nothing of a batch that was started can be used. */
+            BATCH_LOST;
 
             public String word() {
                 return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');

@@ -1,6 +1,7 @@
 package dawnkettle.plan;
 
 import dawnkettle.plan.DayFloor.Span;
+import dawnkettle.shop.Shop;
 import dawnkettle.stock.LotCode;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -16,6 +17,11 @@ import java.util.List;
 public record IfCard(LocalDate productionDate, int revision, List<Row> rows) {
     public IfCard {
         rows = List.copyOf(rows);
+    }
+
+    /** The card of {@code plan}, which was computed from {@code evening}; the same input gives the same card. */
+    public static IfCard of(Shop shop, Evening evening, DayPlan plan) {
+        return new WhatIf(shop, evening, plan).card();
     }
 
     /**

@@ -92,7 +92,8 @@ public final class PlanDay {
     /** Plans with all that is wanted; takes out what the day has no room for and plans again until all that is left fits. */
     private Attempt.Outcome search(Wants wants) {
         Map<String, Integer> caps = new TreeMap<>();
-        FloorOfDay floor = new FloorOfDay(shop, clock, evening.now());
+        FloorOfDay floor =
+                new FloorOfDay(shop, clock, evening.now(), evening.committed().disruption());
         for (int attempt = 0; attempt < TRIES; attempt++) {
             List<Brew> brews = new Batches(shop, wants, limits(caps)).make();
             Attempt.Outcome outcome =

@@ -32,22 +32,28 @@ final class Remarks {
         int late = routes.stream().mapToInt(PlannedRoute::lateMinutes).max().orElse(0);
         if (late == 0) return List.of();
         List<String> advice = new ArrayList<>();
-        for (Shortfall shortfall : Shortfalls.of(outcome.floor())) advice.add(proved(shortfall));
+        for (Shortfall shortfall : Shortfalls.of(outcome.floor())) advice.add(proved(shortfall, routes));
         if (advice.isEmpty())
             advice.add(
-                    "No run was found in which every van is in time; that there is none is not proved. A start about "
-                            + late + " minutes earlier may do; that was not computed.");
+                    "No run was found in which every van is in time; that there is none is not proved. The latest is "
+                            + late + " min late.");
         return advice;
     }
 
-    private String proved(Shortfall shortfall) {
+    private String proved(Shortfall shortfall, List<PlannedRoute> routes) {
         String van = shortfall.due().split(" ")[0];
+        int late = routes.stream()
+                .filter(route -> Van.due(route.route(), clock.date(clock.minute(route.departs())))
+                        .equals(shortfall.due()))
+                .mapToInt(PlannedRoute::lateMinutes)
+                .findFirst()
+                .orElse(0);
+        String most = shortfall.minutesOver() + " min late whatever is done; this plan " + late + ".";
         if (shortfall.leadTimeOnly())
-            return "Van " + van + " can't be in time: one batch alone takes until " + time(shortfall.earliest()) + ", "
-                    + shortfall.minutesOver() + " min too long. Only an earlier start or a later van helps.";
-        return "Van " + van + " can't be in time, proved by the " + shortfall.binding() + ": at best "
-                + shortfall.minutesOver() + " min late, about " + shortfall.jobsTooMany()
-                + " batches too many before it.";
+            return "Van " + van + " can't be in time: one batch alone takes until " + time(shortfall.earliest())
+                    + ", at least " + most + " Only an earlier start or a later van helps.";
+        return "Van " + van + " can't be in time, proved by the " + shortfall.binding() + ", about "
+                + shortfall.jobsTooMany() + " batches too many before it: at least " + most;
     }
 
     List<String> warnings(Attempt.Outcome outcome, List<PlannedRoute> routes) {

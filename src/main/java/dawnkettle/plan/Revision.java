@@ -1,7 +1,5 @@
 package dawnkettle.plan;
 
-import dawnkettle.book.BookLine;
-import dawnkettle.book.ClosedBook;
 import dawnkettle.floor.Budget;
 import dawnkettle.floor.Placement;
 import dawnkettle.measure.Mass;
@@ -11,12 +9,12 @@ import dawnkettle.shop.Recipe;
 import dawnkettle.shop.Shop;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * A plan that starts from the one before it. Batches keep their beans, tub, lot and, unless a soak moves, their minutes;
@@ -29,52 +27,30 @@ final class Revision {
     private final DayClock clock;
     private final TubTimes times;
     private final DayPlan before;
+    private final GoneVans gone;
     private final SheetOnTheWall wall;
-    private final Map<String, Brew> kept = new LinkedHashMap<>();
+    private final FloorOfDay floor;
+    private final KeptBatches kept;
 
     Revision(Shop shop, Evening evening, DayClock clock, TubTimes times) {
         this.shop = shop;
         this.before = evening.committed().before().orElseThrow();
-        this.evening = asItStands(evening, before, clock);
+        this.gone = new GoneVans(evening, before);
+        this.evening = gone.asItStands(clock);
         this.clock = clock;
         this.times = times;
-        this.wall = new SheetOnTheWall(before, this.evening, clock);
-    }
-
-    /** Stock as it was before this day's plan promised any of it; vans that have gone carry what they left with. */
-    private static Evening asItStands(Evening evening, DayPlan before, DayClock clock) {
-        List<BookLine> lines = new ArrayList<>();
-        for (PlannedOrder order : before.orders()) if (isGone(evening, order.line())) lines.add(order.line());
-        for (BookLine line : evening.book().lines())
-            if (!isGone(evening, line)
-                    || lines.stream().noneMatch(one -> one.order().equals(line.order()) && one.line() == line.line()))
-                lines.add(line);
-        return new Evening(
-                new ClosedBook(clock.day(), evening.book().closedAt(), lines),
-                evening.outlook(),
-                new Evening.Larder(
-                        before.stock().stream()
-                                .filter(lot -> !evening.larder().held().contains(lot.lot()))
-                                .toList(),
-                        evening.larder().beans(),
-                        evening.larder().held()),
-                evening.soakRoom(),
-                evening.committed(),
-                evening.now(),
-                evening.budget());
-    }
-
-    private static boolean isGone(Evening evening, BookLine line) {
-        return evening.committed().has(Frozen.Kind.ROUTE_GONE, Van.due(line.route(), line.deliveryDate()));
+        this.floor =
+                new FloorOfDay(shop, clock, evening.now(), evening.committed().disruption());
+        this.wall = new SheetOnTheWall(before, this.evening, clock, floor.hands());
+        this.kept = new KeptBatches(shop, this.evening, before);
     }
 
     DayPlan plan() {
-        Set<String> lost = new LinkedHashSet<>();
         while (true) {
             Wants wants = new Wants(shop, evening, clock);
-            rebuild(lost);
+            kept.rebuild();
             giveAsBefore(wants);
-            leaveGone(wants);
+            gone.leave(wants);
             reuse(wants);
             wants.lines.forEach(this::keepDeclined);
             List<Brew> more = new Batches(shop, wants, limits()).make();
@@ -82,7 +58,7 @@ final class Revision {
             Set<String> failed = new LinkedHashSet<>();
             outcome.failed().stream().filter(Brew::isKept).forEach(brew -> failed.add(brew.name));
             if (!failed.isEmpty()) {
-                lost.addAll(failed);
+                kept.lose(failed);
                 continue;
             }
             if (!outcome.failed().isEmpty()) outcome = withoutNew(wants);
@@ -91,59 +67,17 @@ final class Revision {
         }
     }
 
-    /** What had not been given when a van left does not catch up with it. */
-    private void leaveGone(Wants wants) {
-        for (OpenLine line : wants.lines) {
-            if (line.line.isEmpty() || !isGone(evening, line.line.get())) continue;
-            Optional<PlannedOrder> was = before.orders().stream()
-                    .filter(order -> order.line().equals(line.line.get()))
-                    .findFirst();
-            line.refuse(
-                    line.open(),
-                    was.map(PlannedOrder::reason)
-                            .filter(reason -> !reason.isEmpty())
-                            .orElse("van " + line.line.get().route() + " has gone"));
-        }
-    }
-
-    private void rebuild(Set<String> lost) {
-        kept.clear();
-        for (PlannedBatch batch : before.batches()) {
-            if (lost.contains(batch.id())) continue;
-            Recipe recipe = shop.recipe(batch.recipe());
-            Brew brew = new Brew(batch, recipe, recipe.soakGroup().isPresent() ? batch.beans() : fedWith(batch));
-            batch.packs().forEach(filled -> brew.fill(shop.product(filled.product()), filled.packs()));
-            kept.put(batch.id(), brew);
-        }
-        for (PlannedBatch batch : before.batches())
-            for (PlannedBatch.Feed feed : batch.feeds())
-                if (kept.containsKey(batch.id()) && kept.containsKey(feed.batch()))
-                    kept.get(batch.id()).feed(kept.get(feed.batch()), feed.mass());
-    }
-
-    private Mass fedWith(PlannedBatch child) {
-        return Mass.sum(before.batches().stream()
-                .flatMap(batch -> batch.feeds().stream())
-                .filter(feed -> feed.batch().equals(child.id()))
-                .map(PlannedBatch.Feed::mass)
-                .toList());
-    }
-
-    /** A line keeps the lots that the sheet on the wall names for it, as far as it still wants them. */
+    /** A line keeps the lots that the sheet on the wall names for it, as far as it still wants them and they are not lost. */
     private void giveAsBefore(Wants wants) {
         for (Allocation one : before.allocation()) {
             if (one.fromStock()) continue;
-            Brew brew = brewOf(one);
-            if (brew == null) continue;
-            boolean isHeld = evening.larder().held().contains(one.lot());
+            Optional<Brew> brew = kept.of(one);
+            if (brew.isEmpty()) continue;
+            boolean gives = !brew.get().isLost() && !kept.isHeld(brew.get());
             wants.lines.stream()
-                    .filter(line -> line.isFor(one) && (!isHeld || isGone(line)))
-                    .forEach(line -> give(line, brew, one.packs()));
+                    .filter(line -> line.isFor(one) && (gives || gone.carry(line)))
+                    .forEach(line -> give(line, brew.get(), one.packs()));
         }
-    }
-
-    private Brew brewOf(Allocation one) {
-        return before.findBatch(one.lot()).map(batch -> kept.get(batch.id())).orElse(null);
     }
 
     private static void give(OpenLine line, Brew brew, int packs) {
@@ -169,14 +103,14 @@ final class Revision {
      */
     private void reuse(Wants wants) {
         Map<String, List<Brew>> byRecipe = new HashMap<>();
-        for (Brew brew : kept.values()) {
-            if (isHeld(brew) || !isOpen(brew) || !isWanted(wants, brew.recipe)) continue;
+        for (Brew brew : kept.brews()) {
+            if (kept.isHeld(brew) || !isOpen(brew) || !isWanted(wants, brew.recipe)) continue;
             for (Product product : List.copyOf(brew.packs.keySet())) brew.empty(product, free(brew, product, wants));
             byRecipe.computeIfAbsent(brew.recipe.code(), code -> new ArrayList<>())
                     .add(brew);
         }
         List<OpenLine> movable = wants.lines.stream()
-                .filter(line -> line.line.isPresent() && !isGone(evening, line.line.get()))
+                .filter(line -> line.line.isPresent() && !gone.carry(line))
                 .toList();
         byRecipe.forEach(
                 (recipe, brews) -> new LateServing(brews, this::packed).serve(wants.of(shop.recipe(recipe)), movable));
@@ -186,14 +120,6 @@ final class Revision {
                         .filter(product -> Wants.coolsTooSlowly(shop, product).isEmpty())
                         .toList()));
         for (OpenLine line : wants.lines) if (line.line.isEmpty()) leaveFree(line, wants);
-    }
-
-    private boolean isHeld(Brew brew) {
-        return evening.larder().held().contains(before.batch(brew.name).lot());
-    }
-
-    private boolean isGone(OpenLine line) {
-        return line.line.filter(book -> isGone(evening, book)).isPresent();
     }
 
     /** The minute at which a kept batch is packed and cold by the sheet on the wall. */
@@ -218,8 +144,9 @@ final class Revision {
     }
 
     private void leaveFree(OpenLine line, Wants wants) {
-        for (Brew brew : kept.values())
-            if (brew.packs.containsKey(line.product)) give(line, brew, Math.max(0, free(brew, line.product, wants)));
+        for (Brew brew : kept.brews())
+            if (brew.packs.containsKey(line.product) && !brew.isLost())
+                give(line, brew, Math.max(0, free(brew, line.product, wants)));
     }
 
     private int free(Brew brew, Product product, Wants wants) {
@@ -234,7 +161,8 @@ final class Revision {
 
     private boolean isOpen(Brew brew) {
         PlannedBatch batch = before.batch(brew.name);
-        if (evening.committed().has(Frozen.Kind.LOT_LABELLED, batch.lot().text())) return false;
+        if (brew.isLost()
+                || evening.committed().has(Frozen.Kind.LOT_LABELLED, batch.lot().text())) return false;
         List<PlannedOperation> steps = before.operationsOf(brew.name);
         return steps.get(steps.size() - 1).start().isAfter(wall.freeze());
     }
@@ -261,7 +189,7 @@ final class Revision {
         evening.soakRoom().occupied().forEach(tub -> freeFrom.put(tub.tub(), clock.minuteAtOrAfter(tub.until())));
         Soaking soaking = new Soaking(shop.floor().tubs(), freeFrom, times);
         before.soaks().forEach(soak -> soaking.commit(PlanDay.committed(shop, clock, times, soak)));
-        for (Brew brew : kept.values()) {
+        for (Brew brew : kept.brews()) {
             brew.soaks.clear();
             before.batch(brew.name)
                     .soaks()
@@ -270,31 +198,73 @@ final class Revision {
         return soaking;
     }
 
+    /** As close to the sheet on the wall as can be without a van being later, or a batch lost, for it. */
     private Attempt.Outcome run(Wants wants, List<Brew> more) {
-        List<Brew> all = new ArrayList<>(kept.values());
-        all.addAll(more);
         soaking();
-        Map<String, List<Placement>> fixed = wall.fixed(kept.values());
-        Budget budget =
-                fixed.size() == all.size() ? new Budget(0, evening.budget().seed(), 0) : evening.budget();
+        Set<String> hit = wall.hit(kept.brews());
+        Attempt.Outcome close = run(wants, more, wall.fixed(kept.brews(), hit, Set.of()));
+        if (hit.isEmpty() || isInTime(close)) return close;
+        Set<String> all = kept.brews().stream().map(brew -> brew.name).collect(Collectors.toSet());
+        soaking();
+        Attempt.Outcome free = run(wants, more, wall.fixed(kept.brews(), hit, all));
+        if (isWorse(close, free)) return free;
+        soaking();
+        return run(wants, more, wall.fixed(kept.brews(), hit, Set.of()));
+    }
+
+    private static boolean isInTime(Attempt.Outcome outcome) {
+        return outcome.failed().isEmpty() && outcome.run().score().weightedLateness() == 0;
+    }
+
+    private static boolean isWorse(Attempt.Outcome one, Attempt.Outcome other) {
+        if (one.failed().size() != other.failed().size())
+            return one.failed().size() > other.failed().size();
+        return one.run().score().weightedLateness() > other.run().score().weightedLateness();
+    }
+
+    private Attempt.Outcome run(Wants wants, List<Brew> more, Map<String, List<Placement>> fixed) {
+        List<Brew> all = new ArrayList<>(kept.brews());
+        all.addAll(more);
+        boolean stands = all.stream()
+                .allMatch(brew -> fixed.getOrDefault(brew.name, List.of()).size()
+                        == brew.steps().size());
+        Budget budget = stands ? new Budget(0, evening.budget().seed(), 0) : evening.budget();
         Attempt.Bench bench = new Attempt.Bench(this::soaking, times);
-        return new Attempt(shop, new FloorOfDay(shop, clock, evening.now()), bench, fixed).of(all, wants.vans, budget);
+        return new Attempt(shop, floor, bench, fixed).of(all, wants.vans, budget);
     }
 
     /** When new batches find no room, what they were for is declined and the rest stands as it was. */
     private Attempt.Outcome withoutNew(Wants wants) {
         wants.reopen();
-        wants.lines.forEach(line -> line.decline(line.open(), "it came too late for another batch"));
+        wants.lines.forEach(line -> line.decline(line.open(), whyNone(line.product)));
         return run(wants, List.of());
     }
 
+    private String whyNone(Product product) {
+        List<String> lost = kept.gone().stream()
+                .filter(batch -> batch.recipe().equals(product.recipe()))
+                .map(PlannedBatch::id)
+                .toList();
+        if (lost.isEmpty()) return "it came too late for another batch";
+        return String.join(", ", lost) + (lost.size() == 1 ? " is" : " are")
+                + " lost and no other batch is made in time";
+    }
+
     private DayPlan write(Wants wants, Attempt.Outcome outcome) {
-        FairCopy copy = new FairCopy(shop, evening, clock);
-        for (Brew brew : kept.values())
+        FairCopy copy = new FairCopy(shop, withLosses(), clock);
+        for (Brew brew : kept.brews())
             copy.names().keep(brew, brew.name, before.batch(brew.name).lot());
         DayPlan after = copy.write(wants, outcome);
         if (!after.operations().equals(before.operations())) return after;
         return after.withQuality(after.quality()
                 .flatMap(now -> before.quality().map(was -> was.with(now.lateMinutes()))));
+    }
+
+    private Evening withLosses() {
+        List<Frozen> facts = new ArrayList<>(evening.committed().frozen());
+        facts.addAll(kept.facts());
+        Evening.Committed then = new Evening.Committed(
+                evening.committed().before(), facts, evening.committed().disruption());
+        return evening.later(then, evening.now(), evening.budget());
     }
 }

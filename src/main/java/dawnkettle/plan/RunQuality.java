@@ -1,7 +1,6 @@
 package dawnkettle.plan;
 
 import dawnkettle.floor.Budget;
-import dawnkettle.floor.Job;
 import dawnkettle.floor.Run;
 import dawnkettle.floor.Station;
 import java.math.BigDecimal;
@@ -34,17 +33,21 @@ final class RunQuality {
                 run.stoppedEarly());
     }
 
-    /** The first minute at which any batch could be begun: its beans ready and a station of its first step open. */
+    /** The first minute at which any batch could have been begun: its beans ready and a station of its first step open. */
     private static int firstPossibleStart(Attempt.Outcome outcome) {
         int first = Integer.MAX_VALUE;
-        for (Job job : outcome.floor().jobs()) {
-            if (!job.after().isEmpty()) continue;
-            String stage = job.operations().get(0).stage();
+        for (Brew brew : outcome.brews()) {
+            if (!brew.parents.isEmpty()) continue;
+            int ready = brew.soaks.stream()
+                    .mapToInt(share -> share.tub().ready)
+                    .max()
+                    .orElse(0);
+            String stage = brew.recipe.steps().get(0).stage();
             for (Station station : outcome.floor().stations())
                 if (station.stage().equals(stage))
                     for (var window : station.open())
-                        if (window.untilExclusive() > job.release())
-                            first = Math.min(first, Math.max(window.fromInclusive(), job.release()));
+                        if (window.untilExclusive() > ready)
+                            first = Math.min(first, Math.max(window.fromInclusive(), ready));
         }
         return first == Integer.MAX_VALUE ? 0 : first;
     }

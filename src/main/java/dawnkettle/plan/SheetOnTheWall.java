@@ -1,5 +1,6 @@
 package dawnkettle.plan;
 
+import dawnkettle.floor.Hands;
 import dawnkettle.floor.Placement;
 import dawnkettle.plan.Heading.Frozen;
 import java.time.Instant;
@@ -7,6 +8,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** The steps of the plan before, as people read them on the wall: which of them are not moved any more. */
 final class SheetOnTheWall {
@@ -16,32 +18,65 @@ final class SheetOnTheWall {
     private final DayPlan before;
     private final Evening evening;
     private final DayClock clock;
+    private final List<Hands> there;
 
-    SheetOnTheWall(DayPlan before, Evening evening, DayClock clock) {
+    /** @param there hands that are there, without who is missing */
+    SheetOnTheWall(DayPlan before, Evening evening, DayClock clock, List<Hands> there) {
         this.before = before;
         this.evening = evening;
         this.clock = clock;
+        this.there = there;
     }
 
     Instant freeze() {
         return evening.now().plusSeconds(60L * FREEZE_MINUTES);
     }
 
-    /** All steps of {@code kept} where every soak holds; otherwise those that are started, labelled or about to start. */
-    Map<String, List<Placement>> fixed(Collection<Brew> kept) {
-        boolean soaksHold = kept.stream().allMatch(this::soakHolds);
+    /**
+     * Batches that can't be made as they stand there: their beans are not ready or too old then, or a station or hands that
+     * they need are not there.
+     */
+    Set<String> hit(Collection<Brew> kept) {
+        Hits hits = new Hits(before, evening, clock, there);
+        for (Brew brew : kept) if (!brew.isLost() && !isFrozen(brew) && !soakHolds(brew)) hits.add(brew.name);
+        Set<String> hit = hits.of(kept.stream().filter(brew -> !brew.isLost()).toList());
+        if (evening.committed().disruption().isNone())
+            kept.stream().filter(this::isFrozen).forEach(brew -> hit.remove(brew.name));
+        return hit;
+    }
+
+    /**
+     * The steps that stay: of a batch that is hit those that are begun, of one that may be moved none, of others all.
+     *
+     * @param hit batches that can't stay as they are
+     * @param moved batches that may be moved if nothing of them is frozen
+     */
+    Map<String, List<Placement>> fixed(Collection<Brew> kept, Set<String> hit, Set<String> moved) {
         Map<String, List<Placement>> fixed = new HashMap<>();
         for (Brew brew : kept) {
             List<PlannedOperation> steps = before.operationsOf(brew.name);
-            if (soaksHold || isFrozen(brew, steps))
-                fixed.put(brew.name, steps.stream().map(this::placement).toList());
+            int stay = steps.size();
+            if (brew.isLost()) stay = brew.steps().size();
+            else if (hit.contains(brew.name)) stay = begun(steps);
+            else if (moved.contains(brew.name) && !isFrozen(brew)) stay = 0;
+            if (stay > 0)
+                fixed.put(
+                        brew.name,
+                        steps.subList(0, stay).stream().map(this::placement).toList());
         }
         return fixed;
     }
 
-    private boolean isFrozen(Brew brew, List<PlannedOperation> steps) {
+    /** Steps of a batch that are begun. */
+    private int begun(List<PlannedOperation> steps) {
+        return (int) steps.stream()
+                .filter(step -> step.start().isBefore(evening.now()))
+                .count();
+    }
+
+    private boolean isFrozen(Brew brew) {
         return evening.committed().has(Frozen.Kind.BATCH_STARTED, brew.name)
-                || !steps.get(0).start().isAfter(freeze())
+                || !before.operationsOf(brew.name).get(0).start().isAfter(freeze())
                 || evening.committed()
                         .has(
                                 Frozen.Kind.LOT_LABELLED,

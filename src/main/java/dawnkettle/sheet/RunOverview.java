@@ -158,6 +158,7 @@ final class RunOverview {
             case BATCH_STARTED -> Word.FROZEN_BATCH;
             case LOT_LABELLED -> Word.FROZEN_LOT;
             case ROUTE_GONE -> Word.FROZEN_ROUTE;
+            case BATCH_LOST -> Word.FROZEN_LOST;
         };
     }
 

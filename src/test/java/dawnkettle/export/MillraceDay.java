@@ -26,21 +26,21 @@ import java.util.List;
 import java.util.Optional;
 
 /** A day of the demonstration shop: its standing orders, a little stock, a few sacks of beans, a room of some temperature. */
-final class MillraceDay {
+public final class MillraceDay {
     static final Configuration CONF = ReadConfiguration.from(Path.of("conf"));
-    static final Shop SHOP = CONF.shop();
+    public static final Shop SHOP = CONF.shop();
     static final LocalDate DAY = LocalDate.of(2026, 12, 4);
     private static final LocalTime CLOSE = LocalTime.of(15, 0);
     private static final long DECODES = 300;
 
     /** The plan of a Friday at a room temperature that needs no early fill. */
-    static final DayPlan PLAN = PlanDay.of(SHOP, evening(25));
+    public static final DayPlan PLAN = PlanDay.of(SHOP, evening(25));
 
     static final String TEXT = PlanJson.write(PLAN, SHOP);
 
     private MillraceDay() {}
 
-    static Evening evening(int roomDegrees) {
+    public static Evening evening(int roomDegrees) {
         return evening(roomDegrees, closesAt(), Optional.empty());
     }
 

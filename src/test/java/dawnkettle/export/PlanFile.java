@@ -106,6 +106,21 @@ final class PlanFile {
                         text(fact, "kind").equals(kind) && text(fact, "id").equals(id));
     }
 
+    /** Since when nothing of a batch can be used. */
+    Optional<OffsetDateTime> lostAt(String batch) {
+        return rows("frozen").stream()
+                .filter(fact -> text(fact, "kind").equals("batch-lost"))
+                .filter(fact -> text(fact, "id").equals(batch))
+                .map(fact -> time(fact, "at"))
+                .findFirst();
+    }
+
+    /** Whether a step was begun when the plan was made: what breaks down or who leaves then does not undo it. */
+    boolean isBegun(JsonNode operation) {
+        return isFrozen("batch-started", text(operation, "batch"))
+                && time(operation, "start").isBefore(time(root, "computedAt"));
+    }
+
     /** Batches that feed a batch, with the grams. */
     Map<String, Long> parents(String child) {
         Map<String, Long> parents = new LinkedHashMap<>();

@@ -6,6 +6,7 @@ import static dawnkettle.export.PlanFile.time;
 import static dawnkettle.export.PlanFile.whole;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.time.OffsetDateTime;
 import java.util.List;
 
 /** What had happened before a revision stands in it as it stood before. */
@@ -45,6 +46,7 @@ final class RevisionRules {
             case "batch-started" -> batchStarted(id);
             case "lot-labelled" -> lotLabelled(id);
             case "route-gone" -> routeGone(id);
+            case "batch-lost" -> batchLost(id);
             default -> faults.unless(false, "frozen-kind", text(fact, "kind"));
         }
     }
@@ -56,15 +58,32 @@ final class RevisionRules {
     private void batchStarted(String id) {
         unchanged(
                 "frozen-batch", id, "batches", "id", "lot", "recipe", "beansGrams", "soaks", "waterGrams", "coagulant");
+        OffsetDateTime until = after.lostAt(id).orElse(time(after.root, "computedAt"));
         for (JsonNode step : before.steps(id))
-            if (time(step, "start").isBefore(time(after.root, "computedAt")))
+            if (time(step, "start").isBefore(until) && time(step, "start").isBefore(time(after.root, "computedAt")))
                 faults.unless(
                         after.steps(id).stream().anyMatch(step::equals),
                         "frozen-operation",
                         id + " step " + text(step, "seq"));
     }
 
+    /** What is lost goes with no van that is still here, and what was made from it is lost as well. */
+    private void batchLost(String id) {
+        String lot = text(after.get("batches", "id", id), "lot");
+        for (JsonNode load : rows(after, "allocation", "lot", lot))
+            faults.unless(rows(before, "allocation", "lot", lot).contains(load) && isGone(load), "lost-lot-given", lot);
+        for (JsonNode feed : items(after.get("batches", "id", id), "feeds"))
+            faults.unless(after.isFrozen("batch-lost", text(feed, "batch")), "made-from-lost", text(feed, "batch"));
+    }
+
+    private boolean isGone(JsonNode load) {
+        return after.isFrozen("route-gone", text(load, "route"))
+                || after.isFrozen("route-gone", text(load, "route") + " " + text(load, "deliveryDate"));
+    }
+
     private void lotLabelled(String lot) {
+        String batch = text(after.get("batches", "lot", lot), "id");
+        if (after.lostAt(batch).isPresent()) return; // its labels are destroyed with it
         unchanged("frozen-lot", lot, "batches", "lot", "id", "packs", "packDate");
         faults.unless(
                 rows(before, "labels", "lot", lot).equals(rows(after, "labels", "lot", lot)), "frozen-label", lot);

@@ -38,7 +38,7 @@ final class RoomRules {
         boolean inside = items(station, "windows").stream()
                 .anyMatch(open -> minute(operation, "start") >= minute(open, "from")
                         && minute(operation, "end") <= minute(open, "until"));
-        faults.unless(inside, "inside-one-window", where);
+        faults.unless(inside || plan.isBegun(operation), "inside-one-window", where);
         if (station.has("capacityGrams")) occupies(operation, where);
         else {
             long place = whole(operation, "place");
@@ -97,7 +97,12 @@ final class RoomRules {
             LongStream.range(minute(stretch, "from"), minute(stretch, "until"))
                     .forEach(minute -> there.merge(minute, halves(stretch, "people"), Long::sum));
         Map<Long, Long> bound = load(plan.rows("operations"), operation -> halves(operation, "hands"));
+        List<JsonNode> ahead = plan.rows("operations").stream()
+                .filter(operation -> !plan.isBegun(operation))
+                .toList();
+        Map<Long, Long> planned = load(ahead, operation -> halves(operation, "hands"));
         bound.entrySet().stream()
+                .filter(minute -> planned.containsKey(minute.getKey()))
                 .filter(minute -> minute.getValue() > there.getOrDefault(minute.getKey(), 0L))
                 .findFirst()
                 .ifPresent(minute -> faults.unless(

@@ -32,8 +32,8 @@ final class StepRules {
     private void batch(JsonNode batch) {
         String id = text(batch, "id");
         JsonNode recipe = plan.recipeOf(batch);
-        List<JsonNode> asked = items(recipe, "steps");
         List<JsonNode> done = plan.steps(id);
+        List<JsonNode> asked = asked(recipe, id, done.size());
         faults.unless(!asked.isEmpty(), "recipe-known", id);
         boolean each = asked.stream()
                 .map(step -> whole(step, "seq"))
@@ -51,6 +51,12 @@ final class StepRules {
         if (!plan.isFrozen("batch-started", id))
             faults.unless(
                     !time(done.get(0), "start").isBefore(time(plan.root, "computedAt")), "start-not-in-the-past", id);
+    }
+
+    /** Of a batch that is lost only what was begun. */
+    private List<JsonNode> asked(JsonNode recipe, String id, int begun) {
+        List<JsonNode> steps = items(recipe, "steps");
+        return plan.lostAt(id).isPresent() ? steps.subList(0, Math.min(steps.size(), Math.max(1, begun))) : steps;
     }
 
     private void step(String where, JsonNode asked, JsonNode done) {

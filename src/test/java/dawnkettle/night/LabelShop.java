@@ -22,6 +22,7 @@ import dawnkettle.label.Pitch;
 import dawnkettle.measure.Celsius;
 import dawnkettle.plan.DayPlan;
 import dawnkettle.plan.PlannedLabel;
+import dawnkettle.plan.Temperatures;
 import dawnkettle.sheet.Sheet;
 import dawnkettle.sheet.SheetStyle;
 import dawnkettle.store.Ledger;
@@ -56,12 +57,13 @@ final class LabelShop {
     final List<Sheet> sheets = new ArrayList<>();
     final List<String> story = new ArrayList<>();
     final Office office;
+    Temperatures temperatures;
     Optional<String> clockDoubt = Optional.empty();
     Instant now = LATE;
 
     LabelShop(Ledger ledger) {
         Edges edges = new Edges(
-                new Edges.Senses(null, null, at -> clockDoubt),
+                new Edges.Senses(null, at -> temperatures, at -> clockDoubt),
                 new Edges.PaperDesk(sheets::add, SheetStyle.of(DEMO.conf.shop().house(), PdfTypeface.notoSans())),
                 new Edges.LabelDesk(printer, LOTS),
                 null,

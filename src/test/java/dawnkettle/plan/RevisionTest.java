@@ -55,7 +55,7 @@ class RevisionTest {
                 assertThat(soak(after, fact.id()).beans()).isEqualTo(was.beans());
             }
             case LOT_LABELLED -> assertThat(labels(after, fact.id())).isEqualTo(labels(before, fact.id()));
-            case ROUTE_GONE -> throw new IllegalStateException("none drawn");
+            case ROUTE_GONE, BATCH_LOST -> throw new IllegalStateException("none drawn");
         }
     }
 

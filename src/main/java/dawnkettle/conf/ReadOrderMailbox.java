@@ -79,7 +79,8 @@ final class ReadOrderMailbox {
                         from.find("poll_minutes").map(m -> m.whole(1, 60)).orElse(2)),
                 new OrderMailSettings.Limits(
                         from.find("replies_an_hour").map(n -> n.whole(0, 60)).orElse(usual.anHour()),
-                        from.find("replies_a_night").map(n -> n.whole(0, 500)).orElse(usual.aNight())));
+                        from.find("replies_a_night").map(n -> n.whole(0, 500)).orElse(usual.aNight()),
+                        from.find("book_words").map(Written::truth).orElse(usual.booksWords())));
     }
 
     private static String address(Written written) {

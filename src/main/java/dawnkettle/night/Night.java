@@ -43,7 +43,7 @@ public final class Night {
         this.mails = new TakeMails(office, letters);
         SheetEffects effects = new SheetEffects(office);
         PlanTomorrow planning = new PlanTomorrow(office);
-        PrintSheets sheets = new PrintSheets(office, effects);
+        PrintSheets sheets = new PrintSheets(office, effects, new Evenings(office)::ifCard);
         this.holds = new PrintHolds(office, sheets);
         work.put(Step.SOAK_CALL, new SettleSoak(office, effects));
         work.put(Step.FALLBACK, new PrintFallback(office, effects));

@@ -12,7 +12,7 @@ import java.util.Set;
  * @param crew addresses that may write some of them, with the words
  * @param tags customers' codes by the token behind the plus of the address that they were given
  * @param every how long between two looks
- * @param limits how many replies
+ * @param limits how many replies, and what is booked by itself
  */
 public record OrderMailSettings(
         List<String> owners, Map<String, Set<String>> crew, Map<String, String> tags, Duration every, Limits limits) {
@@ -31,9 +31,10 @@ public record OrderMailSettings(
     /**
      * @param anHour replies to one sender in an hour
      * @param aNight replies to all in twelve hours
+     * @param booksWords whether what was understood of free words is booked by itself; otherwise a person books it
      */
-    public record Limits(int anHour, int aNight) {
+    public record Limits(int anHour, int aNight, boolean booksWords) {
         /** Common practice, no source. */
-        public static final Limits USUAL = new Limits(6, 60);
+        public static final Limits USUAL = new Limits(6, 60, false);
     }
 }

@@ -41,7 +41,9 @@ final class ServeOrder {
     Outcome serve(Arrived.Content content) {
         ReadMail read = read(content);
         BookWishes wishes = new BookWishes(office, customer, origin);
-        for (OrderWish wish : read.understood()) wishes.take(wish);
+        for (OrderWish wish : read.understood())
+            if (office.edges().mail().in().settings().limits().booksWords()) wishes.take(wish);
+            else open.add("“" + wish.words() + "”: " + said(wish) + "; somebody of the shop will book it.");
         for (BookWishes.Told told : wishes.booked()) booked.add(DAY.format(told.day()) + ": " + told.words());
         for (Question question : read.questions()) ask(question);
         for (Question question : wishes.questions()) ask(question);
@@ -55,6 +57,18 @@ final class ServeOrder {
                         new Answer.Part("Not taken: please write again", open),
                         new Answer.Part("Until when it can be changed", untilWhen(wishes)),
                         new Answer.Part("Passed over", read.passedOver())));
+    }
+
+    /** What was understood, for whoever books it. */
+    private static String said(OrderWish wish) {
+        String day = " for " + DAY.format(wish.day());
+        if (wish instanceof OrderWish.More more) return "understood as " + more.packs() + " " + more.product() + day;
+        if (wish instanceof OrderWish.SetTo set)
+            return "understood as " + set.packs() + " " + set.product() + " in all" + day;
+        if (wish instanceof OrderWish.Drop drop) return "understood as no " + drop.product() + day;
+        if (wish instanceof OrderWish.Twice twice) return "understood as twice the " + twice.product() + day;
+        if (wish instanceof OrderWish.SameAs same) return "understood as the same as on " + DAY.format(same.as()) + day;
+        return "understood as nothing" + day;
     }
 
     private ReadMail read(Arrived.Content content) {

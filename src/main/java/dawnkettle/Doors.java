@@ -43,7 +43,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Builds the night's doors to the outside: to the devices that {@code conf/} names, or into a folder. */
@@ -102,7 +101,7 @@ final class Doors {
                         new ImapMailbox(choice.box()),
                         choice.rules(),
                         new AttachedTables(),
-                        WordLists.of(Locale.forLanguageTag(shop.house().language()))))
+                        choice.words()))
                 .orElse(MailIn.NONE);
     }
 

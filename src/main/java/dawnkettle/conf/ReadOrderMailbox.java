@@ -35,7 +35,7 @@ final class ReadOrderMailbox {
     }
 
     private OrderMailChoice choice(Section from) {
-        OrderMailChoice read = new OrderMailChoice(box(from), rules(from));
+        OrderMailChoice read = new OrderMailChoice(box(from), rules(from), WordLists.from(dir));
         from.noMore();
         return read;
     }

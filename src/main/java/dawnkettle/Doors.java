@@ -97,11 +97,8 @@ final class Doors {
 
     private MailIn mailIn() {
         return conf.orderMail()
-                .map(choice -> new MailIn(
-                        new ImapMailbox(choice.box()),
-                        choice.rules(),
-                        new AttachedTables(),
-                        choice.words()))
+                .map(choice ->
+                        new MailIn(new ImapMailbox(choice.box()), choice.rules(), new AttachedTables(), choice.words()))
                 .orElse(MailIn.NONE);
     }
 

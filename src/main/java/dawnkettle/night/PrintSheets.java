@@ -130,9 +130,19 @@ final class PrintSheets implements Work {
         List<Sheet> sheets = new ArrayList<>(planned);
         int behind = 0;
         for (int i = 0; i < sheets.size(); i++) if (sheets.get(i).kind() == Sheet.Kind.RUN) behind = i + 1;
-        Optional<Sheet> sheet = card.apply(plan).map(known -> IfSheet.of(known, plan, office.shop(), style()));
+        Optional<Sheet> sheet = card(plan);
         if (sheet.isPresent()) sheets.add(behind, sheet.get());
         return sheets;
+    }
+
+    /** A card that can't be drawn must not keep back the sheets that the morning needs. */
+    private Optional<Sheet> card(DayPlan plan) {
+        try {
+            return card.apply(plan).map(known -> IfSheet.of(known, plan, office.shop(), style()));
+        } catch (RuntimeException mistake) {
+            office.tell("no if... card of " + plan.heading().productionDate() + ": " + mistake.getMessage());
+            return Optional.empty();
+        }
     }
 
     private List<Sheet> planned(DayPlan plan) {

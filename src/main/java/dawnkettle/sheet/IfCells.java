@@ -11,6 +11,12 @@ import java.util.stream.Collectors;
 
 /** The fields of the card of losses. */
 final class IfCells {
+    /** So many entries of a cell are read on a wall; what a row holds must stay below a page. */
+    private static final int MOST = 7;
+
+    /** Stands for entries that are left out. */
+    private static final String MORE = "…";
+
     private static final String TIMES = " × ";
 
     private final Desk desk;
@@ -65,21 +71,31 @@ final class IfCells {
         if (row.shortPacks() > 0) phrases.add(Cell.Phrase.bold(12, desk.say(Word.IF_PACKS_SHORT, row.shortPacks())));
         Map<String, List<IfCard.Short>> byProduct = row.shorts().stream()
                 .collect(Collectors.groupingBy(IfCard.Short::product, LinkedHashMap::new, Collectors.toList()));
-        byProduct.forEach((product, shorts) -> phrases.add(Cell.Phrase.plain(text(), product(product, shorts))));
+        List<String> products = new ArrayList<>();
+        byProduct.forEach((product, shorts) ->
+                products.add(product(product, shorts, brief || row.shorts().size() > MOST)));
+        for (String said : most(products)) phrases.add(Cell.Phrase.plain(text(), said));
         for (IfCard.Late late : row.late())
             phrases.add(Cell.Phrase.bold(11, desk.say(Word.IF_LATER, late.route(), late.more(), late.minutes())));
         return new Cell.Lines(phrases);
     }
 
-    private String product(String product, List<IfCard.Short> shorts) {
+    private String product(String product, List<IfCard.Short> shorts, boolean isCounted) {
         int packs = shorts.stream().mapToInt(IfCard.Short::packs).sum();
-        return packs + TIMES + desk.productName(product) + ": " + (brief ? counted(shorts) : named(shorts));
+        return packs + TIMES + desk.productName(product) + ": " + (isCounted ? counted(shorts) : named(shorts));
     }
 
     private String named(List<IfCard.Short> shorts) {
         return shorts.stream()
                 .map(one -> one.route() + " " + desk.customerName(one.customer()) + " " + one.packs())
                 .collect(Collectors.joining("; "));
+    }
+
+    private static List<String> most(List<String> all) {
+        if (all.size() <= MOST) return all;
+        List<String> some = new ArrayList<>(all.subList(0, MOST));
+        some.add(MORE);
+        return some;
     }
 
     /** As "HARBOR 12 (3), RIVER 5 (1)": packs, and in brackets customers. */
@@ -95,9 +111,12 @@ final class IfCells {
 
     private Cell standsIn(IfCard.Help help) {
         List<Cell.Phrase> phrases = new ArrayList<>();
-        if (brief) shortly(help.standIns()).forEach(said -> phrases.add(Cell.Phrase.plain(text(), said)));
-        else for (IfCard.StandIn one : help.standIns()) phrases.add(Cell.Phrase.plain(text(), standIn(one)));
-        for (IfCard.StandIn one : help.offers().subList(0, some(help.offers().size())))
+        List<String> standIns = brief || help.standIns().size() > MOST
+                ? shortly(help.standIns())
+                : help.standIns().stream().map(this::standIn).toList();
+        for (String said : most(standIns)) phrases.add(Cell.Phrase.plain(text(), said));
+        for (IfCard.StandIn one :
+                help.offers().subList(0, Math.min(MOST, some(help.offers().size()))))
             phrases.add(Cell.Phrase.plain(
                     text(),
                     desk.say(Word.IF_OFFER, brief ? shortly(List.of(one)).get(0) : standIn(one))));
@@ -112,7 +131,7 @@ final class IfCells {
                 .collect(Collectors.groupingBy(IfCard.StandIn::product, LinkedHashMap::new, Collectors.toList()));
         List<String> said = new ArrayList<>();
         byProduct.forEach((product, those) -> said.add(desk.productName(product) + ": "
-                + those.stream().map(IfCells::whence).collect(Collectors.joining(", "))));
+                + String.join(", ", most(those.stream().map(IfCells::whence).toList()))));
         return said;
     }
 
@@ -129,8 +148,9 @@ final class IfCells {
 
     private Cell first(IfCard.Help help) {
         List<Cell.Phrase> phrases = new ArrayList<>();
-        for (String one : help.first()) phrases.add(Cell.Phrase.plain(text(), "• " + one));
-        for (IfCard.Drop drop : help.drops().subList(0, some(help.drops().size())))
+        for (String one : most(help.first())) phrases.add(Cell.Phrase.plain(text(), "• " + one));
+        for (IfCard.Drop drop :
+                help.drops().subList(0, Math.min(MOST, some(help.drops().size()))))
             phrases.add(Cell.Phrase.bold(
                     text(), desk.say(Word.IF_LEAVE_OUT, drop.batch(), drop.packsShort(), drop.lateMinutes())));
         return new Cell.Lines(phrases);
@@ -139,7 +159,7 @@ final class IfCells {
     /** What stands in, in short: packs and where they are from; and what goes otherwise, where there is room. */
     String harmless(IfCard.Row row) {
         List<String> parts = new ArrayList<>();
-        for (IfCard.StandIn one : row.help().standIns()) parts.add(whence(one));
+        parts.addAll(most(row.help().standIns().stream().map(IfCells::whence).toList()));
         if (!brief) parts.addAll(row.help().first().stream().limit(1).toList());
         return String.join("; ", parts);
     }

@@ -26,6 +26,10 @@ final class PrintSheets implements Work {
     private final Office office;
     private final SheetEffects effects;
     private final Function<DayPlan, Optional<IfCard>> card;
+    /** The day and revision of the last card, which took seconds to compute. */
+    private String cardOf = "";
+
+    private Optional<Sheet> made = Optional.empty();
 
     PrintSheets(Office office, SheetEffects effects) {
         this(office, effects, plan -> Optional.empty());
@@ -137,6 +141,13 @@ final class PrintSheets implements Work {
 
     /** A card that can't be drawn must not keep back the sheets that the morning needs. */
     private Optional<Sheet> card(DayPlan plan) {
+        String which = plan.heading().productionDate() + " " + plan.heading().revision();
+        if (!which.equals(cardOf)) made = made(plan);
+        cardOf = which;
+        return made;
+    }
+
+    private Optional<Sheet> made(DayPlan plan) {
         try {
             return card.apply(plan).map(known -> IfSheet.of(known, plan, office.shop(), style()));
         } catch (RuntimeException mistake) {
@@ -145,7 +156,8 @@ final class PrintSheets implements Work {
         }
     }
 
-    private List<Sheet> planned(DayPlan plan) {
+    /** The plan's sheets without the card of losses. */
+    List<Sheet> planned(DayPlan plan) {
         Set<LotCode> held = new Gate(office).heldLots(Optional.of(plan));
         return SheetSet.of(
                 new SheetSet.Known(plan, held),

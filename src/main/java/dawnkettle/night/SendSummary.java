@@ -47,7 +47,7 @@ final class SendSummary implements Work {
 
     private List<Sheet> enclosed(DayPlan plan, NightSettings.Mailing mailing) {
         if (mailing.attached().isEmpty()) return List.of();
-        return sheets.sheets(plan).stream()
+        return sheets.planned(plan).stream()
                 .filter(sheet -> mailing.attached().contains(sheet.kind().word()))
                 .toList();
     }

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Programs that share no code with what drew the sheets. */
 class OtherReadersTest {
+    private static final int REPLACEMENT = 0xFFFD;
     private static final PdfTypeface TYPEFACE = PdfTypeface.notoSans();
     private static final List<Sheet> SHEETS = EverySheet.of(SampleDay.shop(), 5, TYPEFACE);
 
@@ -66,8 +67,16 @@ class OtherReadersTest {
         return sheet.pages().stream()
                 .flatMap(page -> page.marks().stream())
                 .filter(Mark.Text.class::isInstance)
-                .map(mark -> ((Mark.Text) mark).string())
+                .map(mark -> shown(((Mark.Text) mark).string()))
                 .collect(Collectors.joining(" "));
+    }
+
+    /** A character that no typeface has is shown as one that says so. */
+    private static String shown(String text) {
+        StringBuilder shown = new StringBuilder();
+        text.codePoints()
+                .forEach(one -> shown.appendCodePoint(TYPEFACE.shows(Character.toString(one)) ? one : REPLACEMENT));
+        return shown.toString();
     }
 
     /** Where it sees a gap, and that it takes a hyphen at a line's end away, is the reader's own. */

@@ -34,13 +34,8 @@ public record GrowthWay(String name, UnaryOperator<Shop> shop) {
                             station.places(),
                             station.capacity(),
                             station.openings())));
-            return withFloor(
-                    shop,
-                    floor(
-                            shop.floor(),
-                            stations,
-                            shop.floor().tubs(),
-                            shop.floor().crews()));
+            return shop.withFloor(floor(
+                    shop.floor(), stations, shop.floor().tubs(), shop.floor().crews()));
         });
     }
 
@@ -67,7 +62,7 @@ public record GrowthWay(String name, UnaryOperator<Shop> shop) {
             List<Crew> crews = shop.floor().crews().stream()
                     .map(crew -> new Crew(earlier(crew.opening(), first, minutes), crew.halfHands()))
                     .toList();
-            return withFloor(shop, floor(shop.floor(), stations, shop.floor().tubs(), crews));
+            return shop.withFloor(floor(shop.floor(), stations, shop.floor().tubs(), crews));
         });
     }
 
@@ -85,13 +80,8 @@ public record GrowthWay(String name, UnaryOperator<Shop> shop) {
                                     largest.mostBeans(),
                                     largest.hoursToRoomTenths()));
                     });
-            return withFloor(
-                    shop,
-                    floor(
-                            shop.floor(),
-                            shop.floor().stations(),
-                            tubs,
-                            shop.floor().crews()));
+            return shop.withFloor(floor(
+                    shop.floor(), shop.floor().stations(), tubs, shop.floor().crews()));
         });
     }
 
@@ -109,20 +99,5 @@ public record GrowthWay(String name, UnaryOperator<Shop> shop) {
 
     private static Floor floor(Floor floor, List<WorkStation> stations, List<Tub> tubs, List<Crew> crews) {
         return new Floor(stations, tubs, crews, floor.presence(), floor.changeovers());
-    }
-
-    private static Shop withFloor(Shop shop, Floor floor) {
-        return new Shop(
-                shop.house(),
-                shop.products(),
-                shop.recipes(),
-                floor,
-                shop.routes(),
-                shop.customers(),
-                shop.calendar(),
-                shop.materials(),
-                shop.prices(),
-                shop.climate(),
-                shop.costs());
     }
 }

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Reads of {@code shop.toml} in which languages the sheets speak and which scoops hang at the bench. */
+/** Reads of {@code shop.toml} in which languages the sheets speak, which scoops hang at the bench and whether losses are worked out. */
 final class ReadSheets {
     private static final int MOST_LANGUAGES = 2;
 
@@ -34,8 +34,9 @@ final class ReadSheets {
                         .ifPresent(grams -> scoops.put(material.code(), Mass.grams(grams.whole(1, 20_000))));
             section.noMore();
         });
+        boolean hasIfCard = sheets.get().find("if_card").map(Written::truth).orElse(true);
         sheets.get().noMore();
-        return new SheetSettings(languages, scoops);
+        return new SheetSettings(languages, scoops, hasIfCard);
     }
 
     private List<String> languages(Section sheets) {

@@ -2,6 +2,7 @@ package dawnkettle.cost;
 
 import dawnkettle.measure.Celsius;
 import dawnkettle.measure.Mass;
+import dawnkettle.plan.KettleHeat;
 import dawnkettle.shop.Ingredient;
 import dawnkettle.shop.Material;
 import dawnkettle.shop.Recipe;
@@ -13,25 +14,16 @@ import java.math.RoundingMode;
  * cold room to the boil with the water that leaves it. What the kettle and the hold lose is in the cooker's efficiency.
  */
 final class Heat {
-    /** Heat capacity in kJ/(kg K) by the share of water: 0.837 + 3.349 x (Siebel's form, from memory). */
-    private static final double OF_SOLIDS = 0.837;
-
-    private static final double OF_WATER = 3.349;
-
     /** Water that beans bring from the soak, by their mass, as the plan counts it. */
     private static final double TAKEN_UP = 1.15;
 
     /** Solids of dry beans (USDA SR, raw soybeans, NDB 16108). */
     private static final double SOLIDS = 0.9146;
 
-    private static final double BOIL = 100;
-
-    /** Latent heat of water at the boil in kJ/kg (from memory). */
-    private static final double STEAM = 2_257;
-
-    /** Firm tofu by the form above, and where it comes from. */
+    /** Heat capacity of firm tofu in kJ/(kg K), by {@link KettleHeat#specificHeat} at 83 % water. */
     private static final double OF_TOFU = 3.61;
 
+    /** Where it comes from, in °C: cold holding by the Food Code 3-501.16 (from memory, sure). */
     private static final double COLD_ROOM = 5;
 
     private Heat() {}
@@ -39,8 +31,8 @@ final class Heat {
     /** Of slurry, in kilojoules. */
     static long boiling(Recipe recipe, Mass beans, Celsius tap) {
         double slurry = 1 + TAKEN_UP + recipe.water().asDecimal().doubleValue();
-        double capacity = OF_SOLIDS + OF_WATER * (1 - SOLIDS / slurry);
-        return Math.round(kilograms(beans) * slurry * capacity * (BOIL - tap.degrees()));
+        double capacity = KettleHeat.specificHeat(1 - SOLIDS / slurry);
+        return Math.round(kilograms(beans) * slurry * capacity * (KettleHeat.BOILING - tap.degrees()));
     }
 
     /** Of what is fried, in kilojoules; nothing where a recipe takes no oil. */
@@ -50,8 +42,8 @@ final class Heat {
             if (shop.material(ingredient.material()).kind() == Material.Kind.OIL)
                 oil = oil.plus(product.times(ingredient.perProduct(), RoundingMode.HALF_UP));
         if (oil.isZero()) return 0;
-        double steam = kilograms(input.plus(oil).minusOrZero(product)) * STEAM;
-        return Math.round(steam + kilograms(input) * OF_TOFU * (BOIL - COLD_ROOM));
+        double steam = kilograms(input.plus(oil).minusOrZero(product)) * KettleHeat.STEAM;
+        return Math.round(steam + kilograms(input) * OF_TOFU * (KettleHeat.BOILING - COLD_ROOM));
     }
 
     private static double kilograms(Mass mass) {

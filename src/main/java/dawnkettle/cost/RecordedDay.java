@@ -30,7 +30,7 @@ import java.util.TreeMap;
  */
 public final class RecordedDay {
     /** Soaking water by the mass of the beans, as the plan counts it. */
-    private static final int SOAKING_WATER = 3;
+    static final int SOAKING_WATER = 3;
 
     private static final int SECONDS_A_MINUTE = 60;
     private static final int HALVES = 2;

@@ -20,29 +20,14 @@ import java.util.TreeMap;
  * vans and days that there were. What a week cost beyond it is price, use or wages, never volume or mix.
  */
 public final class Standard {
-    private static final int SOAKING_WATER = 3;
+
     private static final long SECONDS_A_MINUTE = 60;
     private static final int HALVES = 2;
 
     private final Shop shop;
 
     public Standard(Shop shop) {
-        this.shop = withCosts(shop);
-    }
-
-    private static Shop withCosts(Shop shop) {
-        return new Shop(
-                shop.house(),
-                shop.products(),
-                shop.recipes(),
-                shop.floor(),
-                shop.routes(),
-                shop.customers(),
-                shop.calendar(),
-                shop.materials(),
-                shop.prices(),
-                shop.climate(),
-                shop.costs().standard());
+        this.shop = shop.withCosts(shop.costs().standard());
     }
 
     /** @param days of one week, at least one */
@@ -71,7 +56,7 @@ public final class Standard {
             recipe = shop.recipe(recipe.madeFrom().get());
         return made.beans()
                 .times(recipe.water(), RoundingMode.HALF_UP)
-                .plus(made.beans().times(SOAKING_WATER));
+                .plus(made.beans().times(RecordedDay.SOAKING_WATER));
     }
 
     /** What so much of a recipe's product takes, after trimming. */

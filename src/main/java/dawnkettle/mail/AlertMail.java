@@ -12,6 +12,7 @@ import java.util.List;
 
 /** A mail that can't wait for the morning: what happened, what is safe, what to do, and by when. */
 public final class AlertMail {
+    /** Letters of a subject that a phone shows (common practice, no source). */
     private static final int SUBJECT = 70;
 
     private final House house;

@@ -26,6 +26,7 @@ final class Invitation {
     private static final DateTimeFormatter UTC =
             DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmss'Z'", Locale.ROOT).withZone(ZoneOffset.UTC);
 
+    /** So long an entry for the farmer is (common practice, no source). */
     private static final Duration PICK_UP = Duration.ofMinutes(30);
 
     private final DayPlan plan;

@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 
 /** What the ledger knows to be the matter, as a person should be told it. */
 final class Alarms {
+    /** What is older was told, or is of no more use. */
     private static final Duration LOOKED_BACK = Duration.ofHours(36);
 
     private final Office office;

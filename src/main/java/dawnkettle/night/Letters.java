@@ -17,7 +17,9 @@ import java.util.Optional;
  * days, what it may have taken goes again under the same id and says so.
  */
 final class Letters {
+    /** Waits between two tries: sooner than mail servers among themselves, for this mail wakes a person (common practice, no source). */
     private static final Duration FIRST_WAIT = Duration.ofMinutes(5);
+
     private static final Duration LONGEST_WAIT = Duration.ofHours(2);
     private static final Duration GIVEN_UP = Duration.ofDays(2);
 

@@ -54,7 +54,7 @@ public final class Night {
         work.put(Step.DAWN_CHECK, new DawnCheck(office, planning, sheets));
         work.put(Step.SUMMARY, new SendSummary(office, letters, sheets));
         work.put(Step.COSTS, new ReportWeek(office));
-        work.put(Step.RECALL_DRILL, new RecallDrill(office, new Letters(office)));
+        work.put(Step.RECALL_DRILL, new RecallDrill(office, letters));
     }
 
     /** Takes in orders, then runs every step that is due. A step that fails never stops the next. */

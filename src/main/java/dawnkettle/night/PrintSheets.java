@@ -148,6 +148,7 @@ final class PrintSheets implements Work {
     }
 
     private Optional<Sheet> made(DayPlan plan) {
+        if (!style().settings().hasIfCard()) return Optional.empty();
         try {
             return card.apply(plan).map(known -> IfSheet.of(known, plan, office.shop(), style()));
         } catch (RuntimeException mistake) {

@@ -7,7 +7,9 @@ import java.time.Duration;
 final class FollowedJob {
     private static final String LOOK = "; look in the tray before it is printed again";
 
+    /** Milliseconds between two questions (common practice, no source). */
     private static final long SHORTEST_PAUSE = 20;
+
     private static final long LONGEST_PAUSE = 2_000;
 
     private final IppQueue queue;

@@ -6,6 +6,7 @@ package dawnkettle.plan;
  * their table). It says why a warm cold room shortens a life; it never lengthens one.
  */
 public final class ColdGrowth {
+    /** In °C; see above. */
     private static final double LOWEST = -1.18;
 
     private ColdGrowth() {}

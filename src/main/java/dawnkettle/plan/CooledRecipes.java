@@ -19,18 +19,7 @@ final class CooledRecipes {
     }
 
     Shop shop() {
-        return new Shop(
-                shop.house(),
-                shop.products(),
-                shop.recipes().stream().map(this::cooled).toList(),
-                shop.floor(),
-                shop.routes(),
-                shop.customers(),
-                shop.calendar(),
-                shop.materials(),
-                shop.prices(),
-                shop.climate(),
-                shop.costs());
+        return shop.withRecipes(shop.recipes().stream().map(this::cooled).toList());
     }
 
     private Recipe cooled(Recipe recipe) {
@@ -46,7 +35,7 @@ final class CooledRecipes {
         if (cooling >= needed) return recipe;
         List<Step> steps = new ArrayList<>();
         for (Step step : recipe.steps()) steps.add(step == bath.get() ? longer(step, needed - cooling) : step);
-        return with(recipe, steps);
+        return recipe.withSteps(steps);
     }
 
     /** Minutes until the largest block of the recipe is cold; blocks that break the limit are declined elsewhere. */
@@ -66,22 +55,5 @@ final class CooledRecipes {
         int more = (minutes + GRID_MINUTES - 1) / GRID_MINUTES * GRID_MINUTES;
         return new Step(
                 step.name(), step.stage(), step.minutes() + more, step.halfHands(), step.longestWait(), step.target());
-    }
-
-    private static Recipe with(Recipe recipe, List<Step> steps) {
-        return new Recipe(
-                recipe.code(),
-                recipe.name(),
-                recipe.mark(),
-                recipe.soakGroup(),
-                recipe.madeFrom(),
-                recipe.kettle(),
-                recipe.water(),
-                recipe.coagulant(),
-                recipe.yield(),
-                recipe.ingredients(),
-                recipe.allergens(),
-                recipe.flavoured(),
-                steps);
     }
 }

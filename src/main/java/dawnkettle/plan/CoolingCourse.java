@@ -7,8 +7,12 @@ import java.util.List;
  * 5 °C within 6 h in all (FDA Food Code 3-501.14(A)). Between two readings it is taken to fall evenly.
  */
 public record CoolingCourse(List<Reading> readings) {
+    /** Where the clock starts, in °C. */
     private static final double START = 57;
+
+    /** Where the first step ends, in °C. */
     private static final double FIRST_STEP = 21;
+
     private static final double FIRST_STEP_HOURS = 2;
     private static final double BOTH_STEPS_HOURS = 6;
 

@@ -153,18 +153,7 @@ public final class Growth {
                         route.weight(),
                         route.madeSameDay()))
                 .toList();
-        return new Shop(
-                shop.house(),
-                shop.products(),
-                shop.recipes(),
-                shop.floor(),
-                routes,
-                shop.customers(),
-                shop.calendar(),
-                shop.materials(),
-                shop.prices(),
-                shop.climate(),
-                shop.costs());
+        return shop.withRoutes(routes);
     }
 
     /** Stages that are worth one more: where milk is boiled, and the most used that has places of its own. */

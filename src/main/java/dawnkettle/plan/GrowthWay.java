@@ -35,13 +35,8 @@ public record GrowthWay(String name, UnaryOperator<Shop> shop) {
                             station.places(),
                             station.capacity(),
                             station.openings())));
-            return withFloor(
-                    shop,
-                    floor(
-                            shop.floor(),
-                            stations,
-                            shop.floor().tubs(),
-                            shop.floor().crews()));
+            return shop.withFloor(floor(
+                    shop.floor(), stations, shop.floor().tubs(), shop.floor().crews()));
         });
     }
 
@@ -68,7 +63,7 @@ public record GrowthWay(String name, UnaryOperator<Shop> shop) {
             List<Crew> crews = shop.floor().crews().stream()
                     .map(crew -> new Crew(earlier(crew.opening(), first, minutes), crew.halfHands()))
                     .toList();
-            return withFloor(shop, floor(shop.floor(), stations, shop.floor().tubs(), crews));
+            return shop.withFloor(floor(shop.floor(), stations, shop.floor().tubs(), crews));
         });
     }
 
@@ -78,8 +73,7 @@ public record GrowthWay(String name, UnaryOperator<Shop> shop) {
             List<Crew> crews = shop.floor().crews().stream()
                     .map(crew -> new Crew(crew.opening(), crew.halfHands() + Losses.HAND))
                     .toList();
-            return withFloor(
-                    shop,
+            return shop.withFloor(
                     floor(shop.floor(), shop.floor().stations(), shop.floor().tubs(), crews));
         });
     }
@@ -90,7 +84,7 @@ public record GrowthWay(String name, UnaryOperator<Shop> shop) {
             List<Route> routes = shop.routes().stream()
                     .map(route -> route.code().equals(code) ? later(route, minutes) : route)
                     .toList();
-            return with(shop, shop.floor(), routes);
+            return shop.withRoutes(routes);
         });
     }
 
@@ -122,13 +116,8 @@ public record GrowthWay(String name, UnaryOperator<Shop> shop) {
                                     largest.mostBeans(),
                                     largest.hoursToRoomTenths()));
                     });
-            return withFloor(
-                    shop,
-                    floor(
-                            shop.floor(),
-                            shop.floor().stations(),
-                            tubs,
-                            shop.floor().crews()));
+            return shop.withFloor(floor(
+                    shop.floor(), shop.floor().stations(), tubs, shop.floor().crews()));
         });
     }
 
@@ -146,24 +135,5 @@ public record GrowthWay(String name, UnaryOperator<Shop> shop) {
 
     private static Floor floor(Floor floor, List<WorkStation> stations, List<Tub> tubs, List<Crew> crews) {
         return new Floor(stations, tubs, crews, floor.presence(), floor.changeovers());
-    }
-
-    private static Shop withFloor(Shop shop, Floor floor) {
-        return with(shop, floor, shop.routes());
-    }
-
-    private static Shop with(Shop shop, Floor floor, List<Route> routes) {
-        return new Shop(
-                shop.house(),
-                shop.products(),
-                shop.recipes(),
-                floor,
-                routes,
-                shop.customers(),
-                shop.calendar(),
-                shop.materials(),
-                shop.prices(),
-                shop.climate(),
-                shop.costs());
     }
 }

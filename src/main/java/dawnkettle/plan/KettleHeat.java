@@ -8,8 +8,8 @@ public final class KettleHeat {
     /** Where slurry boils, in °C. */
     public static final double BOILING = 100;
 
-    /** Heat that a kilogram of steam gives up when it turns to water at 100 °C, in MJ (from memory, sure). */
-    private static final double STEAM = 2.257;
+    /** Heat that a kilogram of steam gives up when it turns to water at 100 °C, in kJ (from memory, sure). */
+    public static final double STEAM = 2_257;
 
     private static final double MEGAJOULES_A_KILOWATT_HOUR = 3.6;
 
@@ -31,6 +31,6 @@ public final class KettleHeat {
 
     /** Kilograms of steam that have to turn to water to give so much heat. */
     public static double steam(double megajoules) {
-        return megajoules / STEAM;
+        return megajoules / (STEAM / 1000);
     }
 }

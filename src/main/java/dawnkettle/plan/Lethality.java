@@ -9,6 +9,7 @@ public final class Lethality {
     /** Minutes at 90 °C that the guidance asks for. */
     public static final double ASKED_MINUTES = 10;
 
+    /** In °C. */
     private static final double REFERENCE = 90;
 
     /** Degrees by which a tenfold rate differs, below and above 90 °C (same source). */

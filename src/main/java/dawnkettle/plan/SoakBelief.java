@@ -19,8 +19,6 @@ public record SoakBelief(SoakLaw law, Spread spread, int observations) {
     /** Of five such nights, four lie within so many standard deviations (normal distribution). */
     private static final double FOUR_OF_FIVE = 1.2816;
 
-    private static final double GAS_CONSTANT = 8.314462618;
-
     /**
      * What is not known for sure.
      *
@@ -32,7 +30,7 @@ public record SoakBelief(SoakLaw law, Spread spread, int observations) {
 
     /** Standard deviation of the logarithm of the hours that beans need at a steady temperature. */
     double logSpread(double celsius) {
-        double pull = (1 / (celsius + 273.15) - 1 / 293.15) / GAS_CONSTANT;
+        double pull = (1 / (celsius + SoakLaw.ZERO_KELVIN) - 1 / SoakLaw.REFERENCE_KELVIN) / SoakLaw.GAS_CONSTANT;
         double variance = spread.rate() * spread.rate()
                 + pull * pull * spread.joules() * spread.joules()
                 + 2 * pull * spread.together();

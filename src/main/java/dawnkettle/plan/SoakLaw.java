@@ -30,8 +30,16 @@ public record SoakLaw(double equilibrium, double rateHours, double activationJou
     /** One, less what adding up minutes as fractions loses. */
     private static final double WHOLE = 1 - 1e-9;
 
-    private static final double GAS_CONSTANT = 8.314462618;
-    private static final double REFERENCE_KELVIN = 293.15;
+    /** In J/(mol K): exact in the SI of 2019 (CODATA 2018, from memory). */
+    static final double GAS_CONSTANT = 8.314462618;
+
+    /** 20 °C, at which k1 is told. */
+    static final double REFERENCE_KELVIN = 293.15;
+
+    /** Kelvin at 0 °C. */
+    static final double ZERO_KELVIN = 273.15;
+
+    /** After four days nothing more is looked for. */
     private static final int LONGEST_MINUTES = 4 * 24 * 60;
 
     /** No published observation of the soak lies below this (the coldest is 5 °C): colder water is a guess of a guess. */
@@ -119,7 +127,7 @@ public record SoakLaw(double equilibrium, double rateHours, double activationJou
 
     /** How much faster than at 20 °C. */
     private double speed(double celsius) {
-        return StrictMath.exp(activationJoules / GAS_CONSTANT * (1 / REFERENCE_KELVIN - 1 / (celsius + 273.15)));
+        return StrictMath.exp(activationJoules / GAS_CONSTANT * (1 / REFERENCE_KELVIN - 1 / (celsius + ZERO_KELVIN)));
     }
 
     /** Hours that beans keep in water of a steady temperature; above 30 °C the line goes on down, not below one hour. */

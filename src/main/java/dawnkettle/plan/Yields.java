@@ -50,39 +50,13 @@ public record Yields(List<YieldEstimate> estimates) {
         if (estimates.stream().noneMatch(YieldEstimate::isMoved)) return shop;
         List<Recipe> recipes = new ArrayList<>();
         for (YieldEstimate estimate : estimates) recipes.add(counted(estimate));
-        return new Shop(
-                shop.house(),
-                shop.products(),
-                recipes,
-                shop.floor(),
-                shop.routes(),
-                shop.customers(),
-                shop.calendar(),
-                shop.materials(),
-                shop.prices(),
-                shop.climate(),
-                shop.costs());
+        return shop.withRecipes(recipes);
     }
 
     private static Recipe counted(YieldEstimate estimate) {
         Recipe recipe = estimate.recipe();
-        return new Recipe(
-                recipe.code(),
-                recipe.name(),
-                recipe.mark(),
-                recipe.soakGroup(),
-                recipe.madeFrom(),
-                recipe.kettle(),
-                recipe.water(),
-                recipe.coagulant(),
-                new Yield(
-                        estimate.counted(),
-                        recipe.yield().spread(),
-                        recipe.yield().trim()),
-                recipe.ingredients(),
-                recipe.allergens(),
-                recipe.flavoured(),
-                recipe.steps());
+        Yield written = recipe.yield();
+        return recipe.withYield(new Yield(estimate.counted(), written.spread(), written.trim()));
     }
 
     /** A sentence for each yield that is not the written one; they stand on the plan, and on its sheets. */

@@ -70,4 +70,42 @@ public record Recipe(
         if (soakGroup.isPresent() == madeFrom.isPresent())
             throw new IllegalArgumentException("recipe " + code + " is made either from soaked beans or from a recipe");
     }
+
+    /** The same recipe giving more or less. */
+    public Recipe withYield(Yield other) {
+        return new Recipe(
+                code,
+                name,
+                mark,
+                soakGroup,
+                madeFrom,
+                kettle,
+                water,
+                coagulant,
+                other,
+                ingredients,
+                allergens,
+                flavoured,
+                steps,
+                limits);
+    }
+
+    /** The same recipe step by step otherwise. */
+    public Recipe withSteps(List<Step> others) {
+        return new Recipe(
+                code,
+                name,
+                mark,
+                soakGroup,
+                madeFrom,
+                kettle,
+                water,
+                coagulant,
+                yield,
+                ingredients,
+                allergens,
+                flavoured,
+                others,
+                limits);
+    }
 }

@@ -27,6 +27,29 @@ public record Shop(
         prices = List.copyOf(prices);
     }
 
+    /** The same shop making things otherwise. */
+    public Shop withRecipes(List<Recipe> others) {
+        return new Shop(house, products, others, floor, routes, customers, calendar, materials, prices, climate, costs);
+    }
+
+    /** The same shop in another room. */
+    public Shop withFloor(Floor other) {
+        return new Shop(
+                house, products, recipes, other, routes, customers, calendar, materials, prices, climate, costs);
+    }
+
+    /** The same shop with other vans. */
+    public Shop withRoutes(List<Route> others) {
+        return new Shop(
+                house, products, recipes, floor, others, customers, calendar, materials, prices, climate, costs);
+    }
+
+    /** The same shop at other rates. */
+    public Shop withCosts(Costs others) {
+        return new Shop(
+                house, products, recipes, floor, routes, customers, calendar, materials, prices, climate, others);
+    }
+
     public Product product(String code) {
         return found(findProduct(code), "product", code);
     }

@@ -39,6 +39,7 @@ public final class ReadFact {
     /** From a cold room's coldest to boiling (common practice, no source). */
     private static final int[] COOL = {-5, 100};
 
+    /** Minutes; more is a slip (common practice, no source). */
     private static final int LONGEST_COOK = 240;
 
     /** A batch that gives twice what was expected was mistyped (common practice, no source). */

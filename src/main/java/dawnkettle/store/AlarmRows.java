@@ -93,8 +93,8 @@ public final class AlarmRows {
                 row.text("happened"),
                 row.text("safe"),
                 row.text("todo"),
-                row.findText("useful_by").map(text -> Instant.ofEpochMilli(Long.parseLong(text))),
+                row.findInstant("useful_by"),
                 row.flag("passes"),
-                row.findText("told_at").map(text -> Instant.ofEpochMilli(Long.parseLong(text))));
+                row.findInstant("told_at"));
     }
 }

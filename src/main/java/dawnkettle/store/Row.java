@@ -51,6 +51,11 @@ final class Row {
         return Instant.ofEpochMilli(results.getLong(column));
     }
 
+    Optional<Instant> findInstant(String column) throws SQLException {
+        long millis = results.getLong(column);
+        return results.wasNull() ? Optional.empty() : Optional.of(Instant.ofEpochMilli(millis));
+    }
+
     LocalDate day(String column) throws SQLException {
         return LocalDate.parse(results.getString(column));
     }

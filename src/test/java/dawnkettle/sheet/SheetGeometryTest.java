@@ -83,7 +83,8 @@ class SheetGeometryTest {
                 check(
                         day + " " + sheet.name() + " page " + (i + 1),
                         sheet.imprint().paper(),
-                        sheet.pages().get(i));
+                        sheet.pages().get(i),
+                        sheet.kind() == Sheet.Kind.DELIVERY ? NotePaper.EDGE_MM : Flow.MARGIN_MM);
     }
 
     private static List<Sheet> sheets(Case day, Shop shop) {
@@ -107,12 +108,12 @@ class SheetGeometryTest {
         return sheets;
     }
 
-    private static void check(String where, PaperSize paper, Page page) {
+    private static void check(String where, PaperSize paper, Page page, double least) {
         List<Mark> marks = page.marks();
         List<Mark.Text> texts = new ArrayList<>();
         for (int i = 0; i < marks.size(); i++) {
             Bounds bounds = bounds(marks.get(i));
-            double margin = Flow.MARGIN_MM - 0.4;
+            double margin = least - 0.4;
             double left = marks.get(i) instanceof Mark.Text ? margin : margin - CHANGE_MARK_MM;
             assertThat(bounds.left() >= left
                             && bounds.top() >= margin

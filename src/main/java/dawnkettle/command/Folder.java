@@ -13,7 +13,7 @@ final class Folder {
     @Option(
             names = "--conf",
             paramLabel = "DIR",
-            defaultValue = "conf",
+            defaultValue = "${sys:dawnkettle.conf:-conf}",
             description = "Folder in which the owner wrote the shop down. Default: ${DEFAULT-VALUE}")
     private Path conf;
 

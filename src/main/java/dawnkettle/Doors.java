@@ -81,18 +81,19 @@ final class Doors {
                 new PostFolder(out.resolve("mail"), mime));
     }
 
-    Edges service() {
+    Edges service(InitSystem init) {
         Path tray = conf.night().places().outTray();
         DropFolder drop = new DropFolder(conf.night().places().dropFolder(), SETTLED);
         TrustedTime time = new SynchronizedClock()::doubt;
         return edges(
                         new Edges.Senses(new DroppedOrders(drop), thermometer(), time),
                         paper(
-                                printer(tray),
+                                printer(tray, init),
                                 conf.night().places().ledger().toAbsolutePath().getParent()),
-                        labels(tray),
-                        post(tray))
-                .takingMail(mailIn());
+                        labels(tray, init),
+                        post(tray, init))
+                .takingMail(mailIn())
+                .watchedBy(init::moved);
     }
 
     private MailIn mailIn() {
@@ -103,33 +104,33 @@ final class Doors {
     }
 
     /** The tray always; the queue where there is one. */
-    private Printer printer(Path tray) {
+    private Printer printer(Path tray, InitSystem init) {
         Printer folder = new PaperFolder(tray.resolve("sheets"), pdf);
         if (!conf.paper().reachesPaper()) return folder;
         Printer queue = new PrintQueues(conf.paper(), pdf);
         return sheet -> {
             folder.print(sheet);
-            queue.print(sheet);
+            init.patiently(conf.paper().patience(), () -> queue.print(sheet));
         };
     }
 
-    private LabelPrinter labels(Path tray) {
+    private LabelPrinter labels(Path tray, InitSystem init) {
         LabelPrinter folder = labelFolder(tray.resolve("labels"));
         if (conf.labels().line().device().isEmpty()) return folder;
         LabelPrinter line = new SerialLabels(conf.labels().line(), profile);
         return (run, journal) -> {
             folder.print(run, seen -> {}); // a preview is no label: the journal hears of the line only
-            line.print(run, journal);
+            init.patiently(conf.labels().line().patience().multipliedBy(2), () -> line.print(run, journal));
         };
     }
 
-    private Post post(Path tray) {
+    private Post post(Path tray, InitSystem init) {
         Post folder = new PostFolder(tray.resolve("mail"), mime);
         if (conf.post().host().isEmpty()) return folder;
         Post server = new SmtpPost(conf.post(), mime);
         return (mail, date) -> {
             folder.send(mail, date);
-            server.send(mail, date);
+            init.patiently(conf.post().patience().multipliedBy(SmtpPost.PATIENCES), () -> server.send(mail, date));
         };
     }
 

@@ -45,6 +45,8 @@ public final class Main implements Wiring {
 
     private static final Duration TICK = Duration.ofMinutes(1);
 
+    private final InitSystem init = InitSystem.of(System.getenv());
+
     Main() {}
 
     public static void main(String[] args) {
@@ -119,7 +121,7 @@ public final class Main implements Wiring {
     @Override
     public Office service(Configuration conf, Ledger ledger, Story story) {
         Office.Papers papers = new Office.Papers(conf.shop(), conf.standing(), conf.night());
-        return new Office(papers, ledger, clock(conf), new Doors(conf).service(), story);
+        return new Office(papers, ledger, init.watched(clock(conf)), new Doors(conf).service(init), story);
     }
 
     @Override
@@ -135,9 +137,10 @@ public final class Main implements Wiring {
 
     @Override
     public void serve(Runnable tick) {
-        Ticker ticker = Ticker.start(tick, TICK);
+        Ticker ticker = Ticker.start(init.watched(tick), TICK);
         CountDownLatch stopped = new CountDownLatch(1);
         Runtime.getRuntime().addShutdownHook(new Thread(() -> {
+            init.stopping();
             ticker.close();
             stopped.countDown();
         }));

@@ -46,6 +46,7 @@ public final class Dawnkettle implements Runnable {
                 .addSubcommand(Cost.with(wiring))
                 .addSubcommand(Print.with(wiring))
                 .addSubcommand(new Status(wiring))
+                .addSubcommand(new Stopped(wiring))
                 .addSubcommand(new Manual())
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler((mistake, failed, parsed) -> top.answer(mistake, failed));

@@ -12,6 +12,7 @@ final class Allowance {
     private final long most;
     private final long started;
     private final long guardNanos;
+    private final Runnable moving;
     private long until;
     private long spent;
     private boolean stoppedEarly;
@@ -28,6 +29,7 @@ final class Allowance {
         this.most = most;
         until = most;
         this.started = started;
+        moving = budget.moving();
         guardNanos = Math.min(budget.guardMillis(), Long.MAX_VALUE / NANOS_PER_MILLI) * NANOS_PER_MILLI;
     }
 
@@ -42,12 +44,17 @@ final class Allowance {
     /** True where one more schedule may be built; it then counts. */
     boolean spend() {
         if (stoppedEarly || spent >= until) return false;
-        if (spent % LOOK_EVERY == 0 && System.nanoTime() - started >= guardNanos) {
+        if (spent % LOOK_EVERY == 0 && isTimeUp()) {
             stoppedEarly = true;
             return false;
         }
         spent++;
         return true;
+    }
+
+    private boolean isTimeUp() {
+        moving.run();
+        return System.nanoTime() - started >= guardNanos;
     }
 
     /** Lets no more than so many of what is left be spent for now. */

@@ -17,6 +17,7 @@ public final class RunEngine {
      * @throws IllegalArgumentException where the day names what it lacks
      */
     public static Run run(FloorDay day, Budget budget) {
+        budget.moving().run();
         var whole = new Floor(day);
         var laid = new Laid(day);
         List<Allowance> shares = Allowance.shares(budget, SEARCHES);

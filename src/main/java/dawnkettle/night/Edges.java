@@ -10,11 +10,26 @@ import dawnkettle.sheet.SheetStyle;
 import java.time.LocalDate;
 import java.util.function.Function;
 
-/** All that the night calls and that lies outside: devices, or folders in a rehearsal. */
-public record Edges(Senses senses, PaperDesk paper, LabelDesk labels, MailDesk mail, PlanForm plans) {
+/**
+ * All that the night calls and that lies outside: devices, or folders in a rehearsal.
+ *
+ * @param moving is called while a long computation moves, for whoever watches that the service does not stand still
+ */
+public record Edges(Senses senses, PaperDesk paper, LabelDesk labels, MailDesk mail, PlanForm plans, Runnable moving) {
+    /** Where nobody watches. */
+    public Edges(Senses senses, PaperDesk paper, LabelDesk labels, MailDesk mail, PlanForm plans) {
+        this(senses, paper, labels, mail, plans, () -> {});
+    }
+
+    /** The same, watched. */
+    public Edges watchedBy(Runnable watcher) {
+        return new Edges(senses, paper, labels, mail, plans, watcher);
+    }
+
     /** The same with an order mailbox. */
     public Edges takingMail(MailIn in) {
-        return new Edges(senses, paper, labels, new MailDesk(mail.post(), mail.charts(), mail.enclosures(), in), plans);
+        return new Edges(
+                senses, paper, labels, new MailDesk(mail.post(), mail.charts(), mail.enclosures(), in), plans, moving);
     }
 
     /** What comes in. */

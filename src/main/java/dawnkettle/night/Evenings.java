@@ -45,7 +45,11 @@ final class Evenings {
                 soakRoom(productionDate),
                 committed(productionDate),
                 now,
-                new Budget(decodes, search().seed(), search().guardMillis()));
+                new Budget(
+                        decodes,
+                        search().seed(),
+                        search().guardMillis(),
+                        office.edges().moving()));
     }
 
     /** What then, if something of a plan is lost; a card that does not come out is told of and holds nothing up. */

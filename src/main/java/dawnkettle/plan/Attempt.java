@@ -61,8 +61,8 @@ final class Attempt {
     }
 
     Outcome of(List<Brew> brews, Map<String, Van> vans, Budget budget) {
-        Budget half = new Budget(budget.decodes() / 4, budget.seed(), budget.guardMillis() / 2);
-        Budget none = new Budget(0, budget.seed(), budget.guardMillis());
+        Budget half = budget.within(budget.decodes() / 4, budget.guardMillis() / 2);
+        Budget none = budget.within(0, budget.guardMillis());
         Outcome outcome = run(brews, List.of(), firstWindows(brews), vans, half);
         long decodes = outcome.decodes();
         for (int round = 0; round < ROUNDS; round++) {
@@ -71,7 +71,7 @@ final class Attempt {
             if (outcome.failed().isEmpty()) break;
         }
         if (!outcome.failed().isEmpty() || budget.decodes() == 0) return outcome;
-        Budget rest = new Budget(Math.max(0, budget.decodes() - decodes), budget.seed(), budget.guardMillis());
+        Budget rest = budget.within(Math.max(0, budget.decodes() - decodes), budget.guardMillis());
         Outcome best = run(brews, outcome.tubs(), windows(brews), vans, rest);
         return new Outcome(brews, best.tubs(), best.floor(), best.run(), best.failed(), decodes + best.decodes());
     }

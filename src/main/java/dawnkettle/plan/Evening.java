@@ -35,8 +35,7 @@ public record Evening(
                 soakRoom.call(),
                 soakRoom.occupied(),
                 soakRoom.belief().readyAtOnce());
-        return new Evening(
-                book, outlook, larder, ready, committed, now, new Budget(0, budget.seed(), budget.guardMillis()));
+        return new Evening(book, outlook, larder, ready, committed, now, budget.within(0, budget.guardMillis()));
     }
 
     /** The same evening with other allowances. */

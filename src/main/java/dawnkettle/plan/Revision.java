@@ -228,7 +228,7 @@ final class Revision {
         boolean stands = all.stream()
                 .allMatch(brew -> fixed.getOrDefault(brew.name, List.of()).size()
                         == brew.steps().size());
-        Budget budget = stands ? new Budget(0, evening.budget().seed(), 0) : evening.budget();
+        Budget budget = stands ? evening.budget().within(0, 0) : evening.budget();
         Attempt.Bench bench = new Attempt.Bench(this::soaking, times);
         return new Attempt(shop, floor, bench, fixed).of(all, wants.vans, budget);
     }

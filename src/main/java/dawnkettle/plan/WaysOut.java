@@ -99,10 +99,8 @@ public final class WaysOut {
     }
 
     private Evening quick(Larder larder) {
-        Budget budget = new Budget(
-                Math.min(DECODES, evening.budget().decodes()),
-                evening.budget().seed(),
-                evening.budget().guardMillis());
+        Budget whole = evening.budget();
+        Budget budget = whole.within(Math.min(DECODES, whole.decodes()), whole.guardMillis());
         return new Evening(
                 evening.book(),
                 evening.outlook(),

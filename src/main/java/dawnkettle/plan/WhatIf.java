@@ -67,8 +67,7 @@ final class WhatIf {
     private DayPlan replan(Disruption loss, Instant knownAt) {
         Disruption all = evening.committed().disruption().and(loss);
         Committed then = new Committed(Optional.of(plan), facts(knownAt), all);
-        Budget own =
-                new Budget(DECODES, evening.budget().seed(), evening.budget().guardMillis());
+        Budget own = evening.budget().within(DECODES, evening.budget().guardMillis());
         return PlanDay.of(shop, evening.later(then, knownAt, own));
     }
 

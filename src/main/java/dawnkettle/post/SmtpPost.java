@@ -20,7 +20,7 @@ import javax.net.ssl.SSLException;
 /** Hands mail to a server by SMTP (RFC 5321), protected by TLS unless the owner says otherwise. */
 public final class SmtpPost implements Post {
     /** A whole delivery may take so many times what a single read may: a slow drip never ends by itself. */
-    private static final int PATIENCES = 4;
+    public static final int PATIENCES = 4;
 
     private static final Set<String> THIS_MACHINE = Set.of("localhost", "127.0.0.1", "::1");
 

@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -49,7 +50,7 @@ final class InitSystem {
                 .map(micros -> Duration.ofMillis(Long.parseLong(micros) / MICROS_PER_MILLI))
                 .orElse(UNWATCHED);
         return environment.containsKey("NOTIFY_SOCKET")
-                ? new InitSystem(InitSystem::tell, watchdog)
+                ? new InitSystem(words -> tell(words, environment.get("NOTIFY_SOCKET")), watchdog)
                 : new InitSystem(words -> {}, watchdog);
     }
 
@@ -57,11 +58,13 @@ final class InitSystem {
      * By systemd's own program, because Java 17 has no datagram sockets of this kind. It costs 10 ms two to four times a
      * minute, and returns when the word was received.
      */
-    private static void tell(List<String> words) {
-        List<String> command = new java.util.ArrayList<>(words);
+    private static void tell(List<String> words, String socket) {
+        List<String> command = new ArrayList<>(words);
         command.add(0, "systemd-notify");
+        ProcessBuilder teller = new ProcessBuilder(command).inheritIO();
+        teller.environment().put("NOTIFY_SOCKET", socket);
         try {
-            Process process = new ProcessBuilder(command).inheritIO().start();
+            Process process = teller.start();
             if (!process.waitFor(10, TimeUnit.SECONDS)) process.destroyForcibly();
         } catch (IOException absent) {
             System.err.println("the init system can't be told how we are, so it will end us: " + absent.getMessage());

@@ -2,8 +2,10 @@ package dawnkettle;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -13,6 +15,8 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the unit must keep saying, whoever edits it; the words are those of systemd.exec(5) and systemd.service(5). */
 class SystemdUnitTest {
@@ -33,8 +37,12 @@ class SystemdUnitTest {
     }
 
     private static String text(String name) {
+        return read(FOLDER.resolve(name).toString());
+    }
+
+    private static String read(String file) {
         try {
-            return Files.readString(FOLDER.resolve(name), UTF_8);
+            return Files.readString(Path.of(file), UTF_8);
         } catch (IOException e) {
             throw new java.io.UncheckedIOException(e);
         }
@@ -48,9 +56,7 @@ class SystemdUnitTest {
 
     @Test
     void it_starts_the_service_and_not_a_rehearsal() {
-        assertThat(only("ExecStart"))
-                .contains(" -jar /opt/dawnkettle/dawnkettle.jar run ")
-                .endsWith(" --conf /etc/dawnkettle/conf");
+        assertThat(only("ExecStart")).isEqualTo("/usr/bin/dawnkettle run --conf /etc/dawnkettle/conf");
     }
 
     @Test
@@ -58,6 +64,49 @@ class SystemdUnitTest {
         assertThat(only("Restart")).isEqualTo("on-failure");
         assertThat(only("RestartPreventExitStatus").split(" ")).contains("78", "2");
         assertThat(only("StartLimitIntervalSec")).isEqualTo("0");
+    }
+
+    @Test
+    void it_is_watched_and_out_of_a_standstill_within_two_and_a_half_minutes() {
+        assertThat(only("Type")).isEqualTo("notify");
+        assertThat(only("NotifyAccess")).isEqualTo("all");
+        assertThat(only("WatchdogSignal"))
+                .as("a Java then writes where it stands")
+                .isEqualTo("SIGQUIT");
+        int seconds = Integer.parseInt(only("WatchdogSec"))
+                + Integer.parseInt(only("TimeoutAbortSec"))
+                + Integer.parseInt(only("RestartSec"));
+        assertThat(seconds).isLessThan(150);
+        assertThat(Integer.parseInt(only("WatchdogSec")))
+                .as("a look a minute, and one may be late")
+                .isGreaterThanOrEqualTo(120);
+    }
+
+    @Test
+    void a_person_is_told_where_it_does_not_start_again() {
+        assertThat(only("OnFailure")).isEqualTo("dawnkettle-failed@%n.service");
+        assertThat(text("dawnkettle-failed@.service"))
+                .contains("Type=oneshot", "ExecStart=/usr/lib/dawnkettle/failed %i");
+    }
+
+    /** The scale is systemd's own: 0 is shut, 10 is open; the bare unit has 9.6. */
+    @ParameterizedTest
+    @ValueSource(strings = {"dawnkettle.service", "dawnkettle-failed@.service"})
+    void systemd_itself_finds_it_well_shut(String name) throws IOException, InterruptedException {
+        assumeThat(Path.of("/usr/bin/systemd-analyze")).exists();
+        Process process = new ProcessBuilder(
+                        "systemd-analyze",
+                        "security",
+                        "--offline=true",
+                        FOLDER.resolve(name).toString())
+                .redirectErrorStream(true)
+                .start();
+        String said = new String(process.getInputStream().readAllBytes(), UTF_8);
+        Matcher exposure =
+                Pattern.compile("Overall exposure level for \\S+: ([0-9.]+) ").matcher(said);
+
+        assertThat(exposure.find()).as(said).isTrue();
+        assertThat(new BigDecimal(exposure.group(1))).isLessThanOrEqualTo(new BigDecimal("2.0"));
     }
 
     @Test
@@ -85,10 +134,10 @@ class SystemdUnitTest {
     @Test
     void native_libraries_are_unpacked_where_nobody_else_can_write() {
         String own = "/var/cache/" + only("CacheDirectory");
-        Matcher folders = Pattern.compile("-D(?:java\\.io|org\\.sqlite)\\.tmpdir=(\\S+)|library\\.path=(\\S+)")
-                .matcher(only("ExecStart"));
+        Matcher folders = Pattern.compile("-D(?:java\\.io|org\\.sqlite)\\.tmpdir=([^\\s\"]+)|native=(\\S+)")
+                .matcher(only("Environment") + " " + read("src/deb/dawnkettle").replace('"', ' '));
         assertThat(folders.results().map(found -> found.group(1) == null ? found.group(2) : found.group(1)))
-                .containsExactly(own, own, "/opt/dawnkettle/native");
+                .containsExactly(own, own, "/usr/lib/dawnkettle/native");
         assertThat(only("CacheDirectoryMode")).isEqualTo("0700");
     }
 

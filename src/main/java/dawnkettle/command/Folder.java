@@ -21,12 +21,13 @@ final class Folder {
     private Path ledger;
 
     Path conf() {
-        return conf;
+        return Admission.toRead(conf);
     }
 
     /** The ledger, made with its folder where there is none yet. */
     Ledger ledger(Configuration read) {
         Path file = (ledger == null ? read.night().places().ledger() : ledger).toAbsolutePath();
+        Admission.toWrite(file);
         try {
             Files.createDirectories(file.getParent());
         } catch (IOException e) {

@@ -85,7 +85,7 @@ final class Rehearse implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter terminal = spec.commandLine().getOut();
-        Path confFolder = wiring.shopFolder(Optional.ofNullable(folder.conf));
+        Path confFolder = Admission.toRead(wiring.shopFolder(Optional.ofNullable(folder.conf)));
         Configuration conf = wiring.configuration(confFolder);
         RehearsalFolder files = new RehearsalFolder(out);
         files.clear();

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.Collections;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -42,6 +43,16 @@ class RunEngineTest {
         assertThat(run.bound().finish()).isLessThanOrEqualTo(bestKnown);
         assertThat(run.stoppedEarly()).isFalse();
         assertThat(run.decodes()).isEqualTo(100_000);
+    }
+
+    @Test
+    void a_search_says_that_it_moves_while_it_does() {
+        AtomicInteger moves = new AtomicInteger();
+
+        Run run = RunEngine.run(WorkshopDay.of(10, 6, 100), new Budget(3_000, 1, NO_GUARD, moves::incrementAndGet));
+
+        assertThat(run.decodes()).isEqualTo(3_000);
+        assertThat(moves.get()).isGreaterThan(3_000 / 16);
     }
 
     /** So many pieces that positions are sampled. */

@@ -14,7 +14,19 @@ inside() {
     set -eu
     root=$1/root
     mount -t proc proc "$root/proc"
-    mount --rbind /dev "$root/dev"
+    # Devices of its own: those any program wants, a serial line as udev would hand it out, and one that anybody may open,
+    # so that only a unit's own rules stand before it.
+    mount -t tmpfs -o mode=755 none "$root/dev"
+    mkdir "$root/dev/pts" "$root/dev/shm"
+    mount -t devpts -o newinstance,ptmxmode=666 none "$root/dev/pts"
+    mount -t tmpfs -o mode=1777 none "$root/dev/shm"
+    ln -s pts/ptmx "$root/dev/ptmx"
+    ln -s /proc/self/fd "$root/dev/fd"
+    for device in 'null 1 3' 'zero 1 5' 'full 1 7' 'random 1 8' 'urandom 1 9' 'tty 5 0' 'tun 10 200'; do
+        mknod -m 666 "$root/dev/"${device%% *} c ${device#* }
+    done
+    mknod -m 660 "$root/dev/ttyS0" c 4 64
+    chown root:dialout "$root/dev/ttyS0"
     mount -t sysfs sysfs "$root/sys"
     mount -t cgroup2 none "$root/sys/fs/cgroup"
     mount -t tmpfs none "$root/run"
@@ -37,13 +49,17 @@ inside() {
 }
 export -f inside
 
-sh -c 'echo $$ > "$1/cgroup.procs"; exec unshare --cgroup --pid --net --kill-child --fork bash -c "inside $2"' \
-    sh "$group" "$folder" &
+bash -c 'echo $$ > "$1/cgroup.procs"; exec unshare --cgroup --pid --net --kill-child --fork bash -c "inside $2"' \
+    bash "$group" "$folder" &
 machine=$!
 ended() {
-    kill "$machine" 2>/dev/null || true
+    kill -KILL "$machine" 2>/dev/null || true # it heeds nothing milder; what it holds goes with it
     wait "$machine" 2>/dev/null || true
-    find "$group" -depth -type d -exec rmdir {} \; 2>/dev/null || true
+    for try in 1 2 3 4 5 6 7 8 9 10; do
+        find "$group" -depth -type d -exec rmdir {} \; 2>/dev/null || true
+        [ -d "$group" ] || break
+        sleep 0.2
+    done
 }
 trap ended EXIT
 trap 'exit 0' TERM INT

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
+import java.util.function.LongSupplier;
 
 /**
  * What the init system is told, in the words of sd_notify(3): that the service is ready once its first look at what is due
@@ -31,17 +32,22 @@ final class InitSystem {
 
     private final Consumer<List<String>> teller;
     private final Duration watchdog;
+    private final LongSupplier nanos;
     private final long pauseNanos;
     private final AtomicLong saidAt;
     private volatile boolean ready;
     private volatile boolean broken;
 
-    /** @param watchdog how long the service may stand still */
-    InitSystem(Consumer<List<String>> teller, Duration watchdog) {
+    /**
+     * @param watchdog how long the service may stand still
+     * @param nanos a clock that is never set, in nanoseconds
+     */
+    InitSystem(Consumer<List<String>> teller, Duration watchdog, LongSupplier nanos) {
         this.teller = teller;
         this.watchdog = watchdog;
+        this.nanos = nanos;
         this.pauseNanos = watchdog.dividedBy(4).toNanos();
-        this.saidAt = new AtomicLong(System.nanoTime() - pauseNanos);
+        this.saidAt = new AtomicLong(nanos.getAsLong() - pauseNanos);
     }
 
     /** The one that started us, as it says in the environment; where none did, nobody is told anything. */
@@ -50,8 +56,8 @@ final class InitSystem {
                 .map(micros -> Duration.ofMillis(Long.parseLong(micros) / MICROS_PER_MILLI))
                 .orElse(UNWATCHED);
         return environment.containsKey("NOTIFY_SOCKET")
-                ? new InitSystem(words -> tell(words, environment.get("NOTIFY_SOCKET")), watchdog)
-                : new InitSystem(words -> {}, watchdog);
+                ? new InitSystem(words -> tell(words, environment.get("NOTIFY_SOCKET")), watchdog, System::nanoTime)
+                : new InitSystem(words -> {}, watchdog, System::nanoTime);
     }
 
     /**
@@ -76,7 +82,7 @@ final class InitSystem {
     /** The work has moved; said a few times within the time that it may stand still, however often it is called. */
     void moved() {
         if (broken) return;
-        long now = System.nanoTime();
+        long now = nanos.getAsLong();
         long before = saidAt.get();
         if (now - before < pauseNanos || !saidAt.compareAndSet(before, now)) return;
         teller.accept(List.of(ready ? "WATCHDOG=1" : "EXTEND_TIMEOUT_USEC=" + micros(START)));
@@ -100,7 +106,7 @@ final class InitSystem {
 
     private void ready() {
         ready = true;
-        saidAt.set(System.nanoTime());
+        saidAt.set(nanos.getAsLong());
         teller.accept(List.of("READY=1", "WATCHDOG=1"));
     }
 
@@ -126,7 +132,7 @@ final class InitSystem {
 
     private void allow(Duration still) {
         if (broken) return;
-        saidAt.set(System.nanoTime());
+        saidAt.set(nanos.getAsLong());
         teller.accept(
                 ready
                         ? List.of("WATCHDOG_USEC=" + micros(still), "WATCHDOG=1")

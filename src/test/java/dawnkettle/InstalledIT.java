@@ -4,6 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
+import dawnkettle.night.Step;
 import dawnkettle.store.Effect;
 import dawnkettle.store.Ledger;
 import java.io.IOException;
@@ -40,7 +41,9 @@ class InstalledIT {
     @BeforeAll
     void install() throws IOException, InterruptedException {
         Optional<OwnMachine> own = OwnMachine.started(Files.createDirectory(folder.resolve("machine")));
-        assumeThat(own).as("a machine of its own can be had").isPresent();
+        assumeThat(own)
+                .as("a machine of its own can be had: " + OwnMachine.log(folder))
+                .isPresent();
         machine = own.get();
         machine.lay(PACKAGE, "/tmp/dawnkettle.deb");
         installed = apt("install", "/tmp/dawnkettle.deb");
@@ -133,7 +136,7 @@ class InstalledIT {
         assertThat(told("NRestarts", "dawnkettle")).isEqualTo("0");
         assertThat(machine.shell("ss -H -ltnup")).isEmpty();
         String main = told("MainPID", "dawnkettle");
-        assertThat(machine.shell("ps -o user= -p " + main).strip()).isEqualTo("dawnket+");
+        assertThat(machine.shell("ps -o user= -p " + main).strip()).isEqualTo("dawnkettle");
         assertThat(machine.shell("grep -E 'CapBnd|NoNewPrivs|Seccomp:' /proc/" + main + "/status"))
                 .contains("CapBnd:\t0000000000000000", "NoNewPrivs:\t1", "Seccomp:\t2");
         assertThat(machine.shell("grep -o '[^/ ]*/[^/ ]*/libsqlitejdbc.so' /proc/" + main + "/maps | sort -u"))
@@ -173,9 +176,8 @@ class InstalledIT {
                 try() { what=$1; shift; if "$@" >/dev/null 2>&1; then echo "$what: yes"; else echo "$what: no"; fi; }
                 try mail socat -u OPEN:/dev/null TCP:127.0.0.1:2525
                 try listening timeout 1 socat -u TCP-LISTEN:2526 OPEN:/dev/null
-                try serial sh -c ': < /dev/ttyS0'
-                try disk sh -c 'head -c 1 < /dev/vda'
-                try memory sh -c 'head -c 1 < /dev/mem'
+                try serial stty -F /dev/ttyS0
+                try tunnel sh -c ': < /dev/tun'
                 try state touch /var/lib/dawnkettle/probe
                 try configuration sh -c ': < /etc/dawnkettle/conf/shop.toml'
                 try change touch /etc/dawnkettle/conf/probe
@@ -193,21 +195,22 @@ class InstalledIT {
                 socat -u TCP-LISTEN:2525,reuseaddr OPEN:/dev/null &
                 sleep 0.5
                 systemctl start probe 2>&1""");
-        boolean hasLine = machine.shell("stty -F /dev/ttyS0 2>&1").contains("speed");
+        assertThat(as("visitor", ": < /dev/tun && echo open"))
+                .as("without the unit")
+                .isEqualTo("open");
 
         assertThat(machine.shell("cat /var/log/probe.log")).isEqualTo("""
                         mail: yes
                         listening: no
-                        serial: %s
-                        disk: no
-                        memory: no
+                        serial: yes
+                        tunnel: no
                         state: yes
                         configuration: yes
                         change: no
                         programs: no
                         home: no
                         clock: no
-                        """.formatted(hasLine ? "yes" : "no"));
+                        """);
     }
 
     @Test
@@ -233,13 +236,28 @@ class InstalledIT {
         assertThat(machine.run("systemctl", "start", "dawnkettle").status()).isZero();
     }
 
+    /** Takes two and a half minutes, so only with -Dcampaign=long. */
+    @Test
+    @Order(9)
+    void a_service_that_stands_still_says_where_and_is_started_again_within_two_and_a_half_minutes() {
+        assumeThat(System.getProperty("campaign")).isEqualTo("long");
+        String before = told("MainPID", "dawnkettle");
+        machine.shell("kill -STOP " + before);
+
+        machine.shell("for second in $(seq 150); do sleep 1;"
+                + " [ \"$(systemctl show -p NRestarts --value dawnkettle)\" = 0 ] || break; done");
+
+        assertThat(told("NRestarts", "dawnkettle")).isEqualTo("1");
+        assertThat(told("MainPID", "dawnkettle")).isNotEqualTo(before);
+    }
+
     private void awaitEnd(String unit) {
         for (int tries = 0; tries < 300 && !told("ActiveState", unit).matches("inactive|failed"); tries++)
             machine.shell("sleep 0.2");
     }
 
     @Test
-    @Order(9)
+    @Order(10)
     void a_night_that_is_half_done_when_the_package_is_upgraded_goes_on_with_nothing_lost() throws IOException {
         Path before = halfNight();
         machine.shell("systemctl stop dawnkettle; rm " + STATE + "/ledger.db*");
@@ -281,8 +299,12 @@ class InstalledIT {
     /** Closed and planned, the sheets on their way: as a power cut leaves it. */
     private Path halfNight() throws IOException {
         CopiedShop shop = CopiedShop.quick(folder.resolve("shop"));
-        try (PlayedNight night = new PlayedNight(shop, DAY, "2026-12-03T05:00")) {
-            night.without(dawnkettle.night.Step.SHEETS);
+        try (PlayedNight night = new PlayedNight(shop, DAY, "2026-12-03T14:55")) {
+            night.without(Step.FALLBACK);
+            night.without(Step.SHEETS);
+            night.drop(
+                    "web.csv",
+                    "order,line,customer,product,packs,delivery_date,action\nW-1,1,C002,FIRM-400,24,2026-12-05,\n");
             night.until("2026-12-03T15:00");
             night.ledger()
                     .effects()
@@ -301,7 +323,7 @@ class InstalledIT {
     }
 
     @Test
-    @Order(10)
+    @Order(11)
     void removing_leaves_what_is_the_shops_and_purging_puts_the_ledger_away_and_says_where() {
         machine.shell("systemctl start dawnkettle");
         apt("remove", "dawnkettle");
@@ -316,7 +338,7 @@ class InstalledIT {
         assertThat(kept.find()).as(said).isTrue();
         assertThat(machine.shell("stat -c '%a %U' " + kept.group(1) + "; ls " + kept.group(1)))
                 .startsWith("700 root\n")
-                .contains("backups", "ledger.db");
+                .contains("backups", "ledger.db", "conf", "labels");
         assertThat(machine.shell("ls -d /etc/dawnkettle " + STATE + " /var/cache/dawnkettle /usr/bin/dawnkettle 2>&1")
                         .lines())
                 .allMatch(line -> line.endsWith("No such file or directory"));

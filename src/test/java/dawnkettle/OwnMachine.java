@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 /** A machine of the test's own with a systemd of its own, on a copy of this one that is thrown away (own-machine.sh). */
 final class OwnMachine implements AutoCloseable {
     private static final Path SCRIPT = Path.of("src/test/sh/own-machine.sh");
+    private static final String LOG = "own-machine.log";
     private static final Duration PATIENCE = Duration.ofMinutes(5);
 
     private final Path folder;
@@ -44,7 +45,7 @@ final class OwnMachine implements AutoCloseable {
         Process process = new ProcessBuilder(
                         "unshare", "--mount", "--ipc", "--uts", "bash", SCRIPT.toString(), folder.toString())
                 .redirectErrorStream(true)
-                .redirectOutput(folder.resolveSibling("own-machine.log").toFile())
+                .redirectOutput(folder.resolveSibling(LOG).toFile())
                 .start();
         for (int tries = 0; tries < 100 && process.isAlive(); tries++) {
             Thread.sleep(200);
@@ -57,6 +58,14 @@ final class OwnMachine implements AutoCloseable {
         }
         process.destroy();
         return Optional.empty();
+    }
+
+    /** Why there is none. */
+    static String log(Path beside) throws IOException {
+        Path log = beside.resolve(LOG);
+        return Files.exists(log)
+                ? Files.readString(log, UTF_8)
+                : "this is not a Debian with systemd, or we are not root";
     }
 
     /** Runs a command on it as root. */

@@ -2,6 +2,7 @@ package dawnkettle.command;
 
 import dawnkettle.trouble.BadFile;
 import dawnkettle.trouble.DeviceAway;
+import dawnkettle.trouble.DiskAway;
 import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -62,7 +63,7 @@ public final class Dawnkettle implements Runnable {
             err.println(bad.getMessage());
             return WRONG;
         }
-        if (mistake instanceof DeviceAway || mistake instanceof Refused) {
+        if (mistake instanceof DeviceAway || mistake instanceof DiskAway || mistake instanceof Refused) {
             err.println(mistake.getMessage());
             return mistake instanceof Refused ? WRONG : LOOK;
         }

@@ -3,6 +3,7 @@ package dawnkettle.night;
 import dawnkettle.plan.DayPlan;
 import dawnkettle.store.StepKey;
 import dawnkettle.store.StepRow;
+import dawnkettle.trouble.DiskAway;
 import dawnkettle.trouble.Trouble;
 import java.time.Duration;
 import java.time.Instant;
@@ -140,6 +141,8 @@ public final class Night {
             String note = step.run(key.businessDate());
             office.ledger().steps().done(key, office.now(), note);
             office.tell(key.step() + ": " + note);
+        } catch (DiskAway gone) {
+            throw gone; // nothing is written any more, not even that this failed
         } catch (Trouble trouble) {
             fail(key, trouble.getMessage());
         } catch (RuntimeException mistake) {

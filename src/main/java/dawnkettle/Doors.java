@@ -22,6 +22,7 @@ import dawnkettle.line.LabelFolder;
 import dawnkettle.line.SerialLabels;
 import dawnkettle.mail.Post;
 import dawnkettle.night.Edges;
+import dawnkettle.night.Lookout;
 import dawnkettle.night.MailIn;
 import dawnkettle.night.PlanForm;
 import dawnkettle.night.Thermometer;
@@ -38,17 +39,22 @@ import dawnkettle.post.SmtpPost;
 import dawnkettle.sheet.Printer;
 import dawnkettle.sheet.SheetStyle;
 import dawnkettle.shop.Shop;
+import dawnkettle.trouble.DeviceAway;
+import dawnkettle.watch.WatchCall;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.logging.Logger;
 
 /** Builds the night's doors to the outside: to the devices that {@code conf/} names, or into a folder. */
 final class Doors {
     /** A dropped file that has not grown for so long is whole. */
     private static final Duration SETTLED = Duration.ofSeconds(10);
+
+    private static final Logger LOG = Logger.getLogger("dawnkettle.tray");
 
     private final Configuration conf;
     private final Shop shop;
@@ -84,15 +90,38 @@ final class Doors {
     Edges service() {
         Path tray = conf.night().places().outTray();
         DropFolder drop = new DropFolder(conf.night().places().dropFolder(), SETTLED);
-        TrustedTime time = new SynchronizedClock()::doubt;
         return edges(
-                        new Edges.Senses(new DroppedOrders(drop), thermometer(), time),
+                        new Edges.Senses(
+                                new DroppedOrders(drop),
+                                thermometer(),
+                                trustedTime(),
+                                new Probes(conf, profile).all(),
+                                lookout()),
                         paper(
                                 printer(tray),
                                 conf.night().places().ledger().toAbsolutePath().getParent()),
                         labels(tray),
                         post(tray))
                 .takingMail(mailIn());
+    }
+
+    private static TrustedTime trustedTime() {
+        SynchronizedClock clock = new SynchronizedClock();
+        return new TrustedTime() {
+            @Override
+            public Optional<String> doubt(Instant now) {
+                return clock.doubt(now);
+            }
+
+            @Override
+            public String boot() {
+                return clock.boot();
+            }
+        };
+    }
+
+    private Lookout lookout() {
+        return conf.watch().map(WatchCall::new).<Lookout>map(call -> call::call).orElse(Lookout.NONE);
     }
 
     private MailIn mailIn() {
@@ -128,7 +157,11 @@ final class Doors {
         if (conf.post().host().isEmpty()) return folder;
         Post server = new SmtpPost(conf.post(), mime);
         return (mail, date) -> {
-            folder.send(mail, date);
+            try {
+                folder.send(mail, date);
+            } catch (DeviceAway trayIsFull) {
+                LOG.warning(trayIsFull.getMessage()); // mail itself needs no disk, and may be what says that it is full
+            }
             server.send(mail, date);
         };
     }

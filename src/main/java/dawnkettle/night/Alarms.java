@@ -6,7 +6,6 @@ import dawnkettle.store.LabelRows;
 import dawnkettle.store.QueuedMail;
 import dawnkettle.store.StepRow;
 import java.time.Duration;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -114,11 +113,8 @@ final class Alarms {
     }
 
     private Optional<Alarm> clock() {
-        Instant now = office.now();
-        return office.edges()
-                .senses()
-                .time()
-                .doubt(now)
+        return new ClockGate(office)
+                .doubt()
                 .map(doubt -> new Alarm(
                         "clock",
                         "no dated label is printed: " + doubt,

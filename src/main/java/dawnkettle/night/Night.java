@@ -3,6 +3,7 @@ package dawnkettle.night;
 import dawnkettle.plan.DayPlan;
 import dawnkettle.store.StepKey;
 import dawnkettle.store.StepRow;
+import dawnkettle.trouble.DeviceAway;
 import dawnkettle.trouble.DiskAway;
 import dawnkettle.trouble.Trouble;
 import java.time.Duration;
@@ -51,6 +52,7 @@ public final class Night {
         work.put(Step.CLOSE, new CloseBook(office));
         work.put(Step.PLAN, planning);
         work.put(Step.SHEETS, sheets);
+        work.put(Step.SELF_TEST, new SelfTest(office));
         work.put(Step.BACKUP, new BackUp(office));
         work.put(Step.DAWN_CHECK, new DawnCheck(office, planning, sheets));
         work.put(Step.SUMMARY, new SendSummary(office, letters, sheets));
@@ -71,7 +73,11 @@ public final class Night {
     }
 
     private List<Timetable.Slot> slots(Instant now) {
-        return office.timetable().around(now).stream().filter(mine).toList();
+        return office.timetable().around(now).stream()
+                .filter(slot -> slot.step() != Step.SELF_TEST
+                        || office.papers().settings().care().selfTests())
+                .filter(mine)
+                .toList();
     }
 
     /** Nothing is due of days whose book closed before the ledger was there; its first start is noted in it. */
@@ -137,16 +143,35 @@ public final class Night {
     /** The boundary around each step: what goes wrong in it is written down and stops nothing else. */
     private void runStep(StepKey key, Work step) {
         if (!office.ledger().steps().start(key, office.now())) return;
+        if (isDone(key, step)) verified(key.businessDate());
+    }
+
+    private boolean isDone(StepKey key, Work step) {
         try {
             String note = step.run(key.businessDate());
             office.ledger().steps().done(key, office.now(), note);
             office.tell(key.step() + ": " + note);
+            return true;
         } catch (DiskAway gone) {
             throw gone; // nothing is written any more, not even that this failed
         } catch (Trouble trouble) {
             fail(key, trouble.getMessage());
         } catch (RuntimeException mistake) {
             fail(key, "did not run: " + mistake);
+        }
+        return false;
+    }
+
+    /** Whoever watches hears of a step only where what the ledger holds still adds up; that can't fail the step. */
+    private void verified(LocalDate businessDate) {
+        Lookout lookout = office.edges().senses().lookout();
+        if (lookout == Lookout.NONE) return;
+        try {
+            List<String> broken = office.ledger().broken(businessDate);
+            if (broken.isEmpty()) lookout.stepVerified();
+            else office.tell("nobody is told that all is well: " + broken.get(0));
+        } catch (DeviceAway | IllegalStateException away) {
+            office.tell("nobody is told that all is well: " + away.getMessage());
         }
     }
 
@@ -163,5 +188,6 @@ public final class Night {
         List<PrintLabels.Due> open = labels.open(plan.get());
         if (!open.isEmpty() || !office.ledger().steps().start(key, office.now())) return;
         office.ledger().steps().done(key, office.now(), plan.get().labels().size() + " lots and products are labelled");
+        verified(productionDate);
     }
 }

@@ -77,7 +77,7 @@ final class PrintLabels {
         Map<LotCode, String> held = null;
         for (Due due : open(plan)) {
             if (due.at().isAfter(office.now())) return;
-            Optional<String> doubt = office.edges().senses().time().doubt(office.now());
+            Optional<String> doubt = new ClockGate(office).doubt();
             if (doubt.isPresent()) {
                 office.tell("no dated label is printed: " + doubt.get());
                 return;

@@ -6,6 +6,7 @@ import dawnkettle.post.PostSettings.Security;
 import dawnkettle.trouble.DeviceAway;
 import jakarta.mail.AuthenticationFailedException;
 import jakarta.mail.Session;
+import jakarta.mail.Transport;
 import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
 import java.util.Properties;
@@ -59,6 +60,27 @@ public final class SmtpPost implements Post {
         Wires wires = new Wires();
         Session session = Session.getInstance(properties(wires));
         deliver(mail, new Delivery(form.message(mail, date, session), settings, password), wires);
+    }
+
+    /**
+     * Logs in and out again.
+     *
+     * @return what the server says, in words
+     * @throws DeviceAway clean, where it does not let us in
+     */
+    public String login() {
+        String password = settings.secretFile().map(Secret::read).orElse(null);
+        Wires wires = new Wires();
+        Session session = Session.getInstance(properties(wires));
+        return new Login("mail server \"" + host() + "\"", wires)
+                .tried(
+                        () -> {
+                            try (Transport transport = session.getTransport("smtp")) {
+                                transport.connect(
+                                        host(), settings.port(), settings.user().orElse(null), password);
+                            }
+                        },
+                        settings.patience().multipliedBy(2));
     }
 
     private void deliver(Mail mail, Delivery delivery, Wires wires) {

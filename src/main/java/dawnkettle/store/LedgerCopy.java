@@ -78,8 +78,7 @@ public record LedgerCopy(Path file) {
 
     private Optional<String> checksumObjection() {
         try {
-            String[] said = Files.readString(checksumFile(), US_ASCII).strip().split("\\s+");
-            return said[0].equals(sha256())
+            return sealed().equals(sha256())
                     ? Optional.empty()
                     : Optional.of("its bytes are not those that were written: the checksum differs");
         } catch (IOException e) {
@@ -135,13 +134,21 @@ public record LedgerCopy(Path file) {
     void seal() {
         try {
             force(file);
-            Path made = checksumFile().resolveSibling(checksumFile().getFileName() + ".part");
-            Files.writeString(made, sha256() + "  " + file.getFileName() + "\n", US_ASCII);
-            force(made);
-            Files.move(made, checksumFile(), StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+            seal(sha256());
         } catch (IOException e) {
             throw away(e);
         }
+    }
+
+    private void seal(String sum) throws IOException {
+        Path made = checksumFile().resolveSibling(checksumFile().getFileName() + ".part");
+        Files.writeString(made, sum + "  " + file.getFileName() + "\n", US_ASCII);
+        force(made);
+        Files.move(made, checksumFile(), StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+    }
+
+    private String sealed() throws IOException {
+        return Files.readString(checksumFile(), US_ASCII).strip().split("\\s+")[0];
     }
 
     /** Puts it, with its checksum, where {@code name} says; what stood there is replaced only now that this is whole. */
@@ -150,8 +157,8 @@ public record LedgerCopy(Path file) {
         try {
             Files.deleteIfExists(moved.checksumFile());
             Files.move(file, name, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
-            Files.deleteIfExists(checksumFile());
-            moved.seal();
+            moved.seal(sealed());
+            Files.delete(checksumFile());
             return moved;
         } catch (IOException e) {
             throw away(e);

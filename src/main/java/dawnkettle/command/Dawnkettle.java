@@ -47,6 +47,10 @@ public final class Dawnkettle implements Runnable {
                 .addSubcommand(Cost.with(wiring))
                 .addSubcommand(Print.with(wiring))
                 .addSubcommand(new Status(wiring))
+                .addSubcommand(new SelfTestNow(wiring))
+                .addSubcommand(ClockWord.with(wiring))
+                .addSubcommand(new Restore(wiring))
+                .addSubcommand(new Erase(wiring))
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler((mistake, failed, parsed) -> top.answer(mistake, failed));
         return line.execute(args);

@@ -51,6 +51,7 @@ public final class Dawnkettle implements Runnable {
                 .addSubcommand(ClockWord.with(wiring))
                 .addSubcommand(new Restore(wiring))
                 .addSubcommand(new Erase(wiring))
+                .addSubcommand(new Bundle(wiring))
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler((mistake, failed, parsed) -> top.answer(mistake, failed));
         return line.execute(args);

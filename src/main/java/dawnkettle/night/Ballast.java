@@ -28,7 +28,8 @@ public final class Ballast {
         this.room = room;
     }
 
-    static Ballast of(Office office) {
+    /** The one beside the ledger that an office works on. */
+    public static Ballast of(Office office) {
         Path ledger = office.ledger().file().toAbsolutePath();
         return new Ballast(ledger.getParent(), office.papers().settings().care().room());
     }
@@ -41,9 +42,9 @@ public final class Ballast {
         return room.ballast() > 0;
     }
 
-    /** Whether it was given up, so that nothing is written now that can wait. */
+    /** Whether it was given up and there is still no room for it. */
     public boolean isGivenUp() {
-        return isWanted() && !isThere();
+        return isWanted() && !isThere() && free() < room.ballast() + room.free();
     }
 
     boolean isThere() {

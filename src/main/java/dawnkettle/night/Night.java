@@ -9,6 +9,8 @@ import dawnkettle.trouble.Trouble;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -102,6 +104,37 @@ public final class Night {
                 .filter(due -> due.isAfter(now));
         Stream<Instant> mails = letters.nextTry().filter(due -> due.isAfter(now)).stream();
         return Stream.concat(Stream.concat(slots, runs), mails).min(Instant::compareTo);
+    }
+
+    /**
+     * What it does by itself next.
+     *
+     * @param what in words
+     */
+    public record Coming(Instant at, String what) {}
+
+    /** What is done by itself next, after now; what failed and is tried again among it. */
+    public Optional<Coming> next() {
+        Instant now = office.now();
+        List<Coming> all = new ArrayList<>();
+        for (Timetable.Slot slot : slots(now)) {
+            Optional<StepRow> row =
+                    office.ledger().steps().find(StepKey.of(slot.step().word(), slot.businessDate()));
+            String what = slot.step().word() + " of " + slot.businessDate();
+            if (slot.due().isAfter(now) && slot.step() != Step.LABELS) all.add(new Coming(slot.due(), what));
+            row.filter(one ->
+                            one.state() == StepRow.State.FAILED && slot.latest().isAfter(now))
+                    .ifPresent(one -> all.add(new Coming(
+                            one.changedAt().plus(wait(one.attempts())), what + " once more, for it failed")));
+            if (slot.step() == Step.LABELS)
+                office.plan(slot.businessDate()).stream()
+                        .flatMap(plan -> labels.open(plan).stream())
+                        .filter(due -> due.at().isAfter(now))
+                        .forEach(due -> all.add(new Coming(
+                                due.at(), "labels of lot " + due.label().lot())));
+        }
+        letters.nextTry().ifPresent(at -> all.add(new Coming(at, "a mail that waits")));
+        return all.stream().min(Comparator.comparing(Coming::at));
     }
 
     private void run(Timetable.Slot slot) {

@@ -193,6 +193,12 @@ public final class Ledger implements AutoCloseable {
         return Migrations.version(sql);
     }
 
+    /** The statements that its tables, rules and views were made with. */
+    public List<String> schema() {
+        return sql.list(
+                row -> row.text("sql") + ";", "SELECT sql FROM sqlite_schema WHERE sql IS NOT NULL ORDER BY rowid");
+    }
+
     /** Its own account of its soundness: what SQLite finds wrong in it; empty where nothing is. */
     public List<String> faults() {
         return LedgerCopy.faults(sql);

@@ -6,6 +6,7 @@ import dawnkettle.conf.Configuration;
 import dawnkettle.night.Office;
 import dawnkettle.shop.Customer;
 import dawnkettle.store.Effect;
+import dawnkettle.store.KeptPlan;
 import dawnkettle.store.Ledger;
 import dawnkettle.store.StepRow;
 import java.io.IOException;
@@ -20,6 +21,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
@@ -95,13 +97,17 @@ final class Bundle implements Callable<Integer> {
         texts.put("ledger.txt", redaction.text(ledger(office.ledger())));
         texts.put("nights.txt", redaction.text(nights(office.ledger(), today)));
         texts.put("journal.txt", redaction.text(journal()));
-        office.ledger()
-                .plans()
-                .latest(office.timetable().closingFrom(office.clock().instant()))
-                .or(() -> office.ledger().plans().latest(today))
-                .ifPresent(plan -> texts.put("plan.json", redaction.text(plan.json())));
+        lastPlan(office, today).ifPresent(plan -> texts.put("plan.json", redaction.text(plan)));
         texts.putAll(written(folder.conf(), conf, redaction));
         return texts;
+    }
+
+    private static Optional<String> lastPlan(Office office, LocalDate today) {
+        for (LocalDate day = today.plusDays(DAYS); day.isAfter(today.minusDays(DAYS)); day = day.minusDays(1)) {
+            Optional<String> plan = office.ledger().plans().latest(day).map(KeptPlan::json);
+            if (plan.isPresent()) return plan;
+        }
+        return Optional.empty();
     }
 
     private static String about(Office office) {

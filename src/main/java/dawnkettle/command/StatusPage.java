@@ -35,8 +35,9 @@ final class StatusPage {
         Instant now = office.clock().instant();
         LocalDate today = now.atZone(zone).toLocalDate();
         LocalDate next = office.timetable().closingFrom(now);
-        steps.addAll(office.ledger().steps().of(today));
-        if (!next.equals(today)) steps.addAll(office.ledger().steps().of(next));
+        // The book of the day between the two may be closed already: its night is the one that is asked about.
+        today.datesUntil(next.plusDays(1))
+                .forEach(day -> steps.addAll(office.ledger().steps().of(day)));
         runs = new BrokenRuns(office).open();
         sheets = office.ledger().effects().in(Effect.State.AMBIGUOUS).stream()
                 .filter(effect -> effect.kind() == Effect.Kind.SHEET)

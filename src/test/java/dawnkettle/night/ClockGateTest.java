@@ -53,7 +53,7 @@ class ClockGateTest {
         writtenAt(NOW.minus(Duration.ofHours(9)));
 
         assertThat(gate.doubt()).isEmpty();
-        assertThat(gate.told()).isEqualTo("The clock is trusted: Fri 2026-12-04 03:00");
+        assertThat(gate.told()).isEqualTo("The clock is trusted: Fri 2026-12-04 03:00.");
     }
 
     @Test

@@ -171,16 +171,11 @@ class SelfTestTest {
     }
 
     @Test
-    void it_is_due_in_the_evening_before_the_production_day_and_leaves_its_step() {
-        Night night = new Night(
-                shop.office(),
-                slot -> slot.step() == Step.SELF_TEST && slot.businessDate().equals(FRIDAY));
-
+    void it_is_due_in_the_evening_before_the_production_day() {
         assertThat(shop.office().timetable().slots(FRIDAY))
                 .filteredOn(slot -> slot.step() == Step.SELF_TEST)
                 .extracting(Timetable.Slot::due)
                 .containsExactly(EVENING);
-        assertThat(night.next()).map(Night.Coming::what).isNotEmpty();
     }
 
     @Test

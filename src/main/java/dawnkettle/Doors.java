@@ -137,7 +137,7 @@ final class Doors {
         if (!conf.paper().reachesPaper()) return folder;
         Printer queue = new PrintQueues(conf.paper(), pdf);
         return sheet -> {
-            folder.print(sheet);
+            inTray(() -> folder.print(sheet));
             queue.print(sheet);
         };
     }
@@ -147,9 +147,18 @@ final class Doors {
         if (conf.labels().line().device().isEmpty()) return folder;
         LabelPrinter line = new SerialLabels(conf.labels().line(), profile);
         return (run, journal) -> {
-            folder.print(run, seen -> {}); // a preview is no label: the journal hears of the line only
+            inTray(() -> folder.print(run, seen -> {})); // a preview is no label: the journal hears of the line only
             line.print(run, journal);
         };
+    }
+
+    /** A tray that is full keeps nothing from paper, labels and mail: they need no disk, and may be what says that it is full. */
+    private static void inTray(Runnable copy) {
+        try {
+            copy.run();
+        } catch (DeviceAway trayIsFull) {
+            LOG.warning(trayIsFull.getMessage());
+        }
     }
 
     private Post post(Path tray) {
@@ -157,11 +166,7 @@ final class Doors {
         if (conf.post().host().isEmpty()) return folder;
         Post server = new SmtpPost(conf.post(), mime);
         return (mail, date) -> {
-            try {
-                folder.send(mail, date);
-            } catch (DeviceAway trayIsFull) {
-                LOG.warning(trayIsFull.getMessage()); // mail itself needs no disk, and may be what says that it is full
-            }
+            inTray(() -> folder.send(mail, date));
             server.send(mail, date);
         };
     }

@@ -57,7 +57,7 @@ class CareCommandsTest {
         assertThat(said(shop, "order", "C002", "FIRM-400", "24", "2026-12-05").status())
                 .isZero();
         try (Ledger ledger = Ledger.open(ledger())) {
-            ledger.copyTo(folder.resolve("state/backups/ledger-" + day + ".db"));
+            ledger.copyTo(folder.resolve("state/backups/ledger-" + day + ".db")).seal();
         }
     }
 

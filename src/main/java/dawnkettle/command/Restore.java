@@ -90,6 +90,7 @@ final class Restore implements Callable<Integer> {
             String size = String.format(Locale.ROOT, "%6.1f MB", Files.size(one.file()) / 1e6);
             out.println("  " + one.day() + " " + size + "  "
                     + (one.isLocked() ? "locked" : told(one.copy().checked(), conf)));
+            out.flush(); // each takes its time
         }
         out.println("To put one back: stop the service (systemctl stop dawnkettle), then: dawnkettle restore "
                 + all.get(0).day());

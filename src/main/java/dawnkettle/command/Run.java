@@ -118,6 +118,7 @@ final class Run implements Callable<Integer> {
                 ticked = true;
             } catch (DeviceAway away) {
                 office.story().tell(office.clock().instant(), away.getMessage());
+                disk.look();
             }
             ledger.gone().ifPresent(gone -> {
                 throw gone;

@@ -41,7 +41,7 @@ final class BackUp implements Work {
             throw DeviceAway.clean(
                     "the folder for copies \"" + copies.folder() + "\" can't be written; see that it is there", e);
         }
-        office.ledger().copyTo(part);
+        office.ledger().copyTo(part).seal();
         return new LedgerCopy(part).movedTo(copy);
     }
 

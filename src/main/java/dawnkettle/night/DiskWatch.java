@@ -13,6 +13,7 @@ public final class DiskWatch {
     public DiskWatch(Office office) {
         this.office = office;
         this.ballast = Ballast.of(office);
+        ballast.make();
     }
 
     /** @throws DiskAway where the disk takes nothing any more though it has room */

@@ -170,17 +170,18 @@ public final class Ledger implements AutoCloseable {
     }
 
     /**
-     * Writes a whole copy into a file that is not there yet, and proves that it opens, is sound and holds as much; its
-     * checksum is written beside it.
+     * Writes a whole copy into a file that is not there yet, and proves that it opens, is sound and holds as much.
+     *
+     * @return the copy, which has no checksum yet
      */
-    public void copyTo(Path copy) {
+    public LedgerCopy copyTo(Path copy) {
         sql.write("VACUUM INTO ?", copy.toAbsolutePath().toString());
         LedgerCopy made = new LedgerCopy(copy);
         LedgerCopy.Verdict verdict = made.checkedAsMade();
         if (!verdict.isSound() || !verdict.rows().equals(rowCounts()))
             throw new LedgerTrouble(copy)
                     .clean("this copy does not hold what the ledger holds", "copy again, and look at the disk", null);
-        made.seal();
+        return made;
     }
 
     /** How many rows each table holds, by its name. */

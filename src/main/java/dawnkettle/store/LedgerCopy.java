@@ -131,7 +131,7 @@ public record LedgerCopy(Path file) {
     }
 
     /** Brings its bytes to the disk and writes the checksum beside it. */
-    void seal() {
+    public void seal() {
         try {
             force(file);
             seal(sha256());

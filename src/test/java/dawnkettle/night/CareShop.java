@@ -15,7 +15,7 @@ import java.util.Set;
 
 /** The demonstration shop with a state folder of its own that is cared for: a few bytes of ballast, copies, probes. */
 final class CareShop {
-    static final long BALLAST = 300_000;
+    static final long BALLAST = 2_000_000;
 
     final List<Mail> sent = new ArrayList<>();
     final List<String> story = new ArrayList<>();

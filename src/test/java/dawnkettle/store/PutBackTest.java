@@ -36,7 +36,7 @@ class PutBackTest {
     private void fill() {
         try (Ledger ledger = Ledger.open(ledger())) {
             KeptNight.fill(ledger);
-            ledger.copyTo(copy().file());
+            ledger.copyTo(copy().file()).seal();
         }
     }
 

@@ -31,7 +31,8 @@ class FullDiskTest {
     }
 
     @Test
-    void what_is_kept_back_is_given_up_once_and_told_and_the_ledger_goes_on_with_all_it_said_it_kept() throws IOException {
+    void what_is_kept_back_is_given_up_once_and_told_and_the_ledger_goes_on_with_all_it_said_it_kept()
+            throws IOException {
         try (SmallDisk disk = SmallDisk.mounted(folder.resolve("disk"), 8)) {
             CareShop shop = new CareShop(disk.folder(), NOW);
             DiskWatch watch = new DiskWatch(shop.office());
@@ -53,8 +54,8 @@ class FullDiskTest {
             assertThat(shop.ledger.outbox().waiting()).hasSize(kept);
             assertThat(shop.ledger.faults()).isEmpty();
             assertThat(new Alarms(shop.office(), new Letters(shop.office())).open())
-                    .anyMatch(alarm -> alarm.happened()
-                            .equals("the disk is full; the room that was kept back is used up"));
+                    .anyMatch(alarm ->
+                            alarm.happened().equals("the disk is full; the room that was kept back is used up"));
             shop.ledger.close();
         }
     }

@@ -55,9 +55,8 @@ class TornLedgerTest {
         Files.write(file, main);
         Files.write(folder.resolve("torn" + n + ".db-wal"), ahead);
         try (Ledger torn = Ledger.open(file)) {
-            List<String> held = torn.outbox().waiting().stream()
-                    .map(QueuedMail::messageId)
-                    .toList();
+            List<String> held =
+                    torn.outbox().waiting().stream().map(QueuedMail::messageId).toList();
             assertThat(held).as("no. %s", n).isEqualTo(first(held.size()));
             assertThat(torn.faults()).as("no. %s", n).isEmpty();
             torn.outbox().queue("after", "s", new byte[9], NOW.plusSeconds(1_000));
@@ -66,7 +65,8 @@ class TornLedgerTest {
             assertThat(refused.getMessage()).startsWith("ledger " + file + ": ").contains("; ");
             return -1;
         } finally {
-            for (String end : List.of("", "-wal", "-shm")) Files.deleteIfExists(folder.resolve("torn" + n + ".db" + end));
+            for (String end : List.of("", "-wal", "-shm"))
+                Files.deleteIfExists(folder.resolve("torn" + n + ".db" + end));
         }
     }
 

@@ -86,8 +86,8 @@ final class StatusPage {
     private String verdict() {
         if (isWell()) return "All is well.";
         List<String> parts = new ArrayList<>();
-        parts.add(failed() + " steps failed or skipped");
-        parts.add(runs.size() + " runs of labels broken off");
+        if (failed() > 0) parts.add(failed() + (failed() == 1 ? " step" : " steps") + " failed or skipped");
+        if (!runs.isEmpty()) parts.add(runs.size() + (runs.size() == 1 ? " run" : " runs") + " of labels in doubt");
         if (!obstacles.isEmpty())
             parts.add(obstacles.size() + (obstacles.size() == 1 ? " thing" : " things") + " in the way");
         return "Look at this: " + String.join(", ", parts) + ".";

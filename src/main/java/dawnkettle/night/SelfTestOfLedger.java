@@ -108,12 +108,11 @@ final class SelfTestOfLedger {
     private Finding clock() {
         return new ClockGate(office)
                 .doubt()
-                .map(
-                        doubt -> Finding.wrong(
-                                "clock",
-                                doubt,
-                                "No wrong date goes on a case; everything else goes on.",
-                                "See that the network is there, or set the clock; then on the shop's machine: clock confirm DATE."))
+                .map(doubt -> Finding.wrong(
+                        "clock",
+                        doubt,
+                        "No wrong date goes on a case; everything else goes on.",
+                        "Until then dates are written by hand. Your word for it: clock confirm DATE."))
                 .orElseGet(() -> Finding.well("clock", "is trusted"));
     }
 

@@ -51,8 +51,7 @@ public final class ImapMailbox implements Mailbox {
 
     @Override
     public void look(Predicate<Arrived.Place> isKnown, Predicate<Arrived> taker) {
-        if (settings.security() == Security.NONE && !THIS_MACHINE.contains(settings.host()))
-            throw away("a password is not sent without TLS; set its security to \"tls\" or \"starttls\"", null);
+        refuseOpenLine();
         String password = settings.secretFile().map(Secret::read).orElse("");
         Wires wires = new Wires();
         Session session = Session.getInstance(properties(wires));
@@ -71,6 +70,7 @@ public final class ImapMailbox implements Mailbox {
      * @throws DeviceAway clean, where it does not let us in
      */
     public String login() {
+        refuseOpenLine();
         String password = settings.secretFile().map(Secret::read).orElse("");
         Wires wires = new Wires();
         Session session = Session.getInstance(properties(wires));
@@ -82,6 +82,11 @@ public final class ImapMailbox implements Mailbox {
                             }
                         },
                         settings.patience().multipliedBy(2));
+    }
+
+    private void refuseOpenLine() {
+        if (settings.security() == Security.NONE && !THIS_MACHINE.contains(settings.host()))
+            throw away("a password is not sent without TLS; set its security to \"tls\" or \"starttls\"", null);
     }
 
     /** The line is another thread's, so that it can be cut off; the taker is called on ours, where the ledger is. */

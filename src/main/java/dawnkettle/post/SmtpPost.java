@@ -25,6 +25,9 @@ public final class SmtpPost implements Post {
 
     private static final Set<String> THIS_MACHINE = Set.of("localhost", "127.0.0.1", "::1");
 
+    private static final String OPEN_LINE =
+            "a password is not sent without TLS; set the mail account's security to \"starttls\"";
+
     private final PostSettings settings;
     private final MimeForm form;
     private final SSLContext trust;
@@ -41,6 +44,10 @@ public final class SmtpPost implements Post {
         this.trust = trust;
     }
 
+    private boolean isOpenLine() {
+        return settings.security() == Security.NONE && !THIS_MACHINE.contains(host());
+    }
+
     private static SSLContext machineTrust() {
         try {
             return SSLContext.getDefault();
@@ -54,9 +61,7 @@ public final class SmtpPost implements Post {
         if (mail.to().isEmpty()) throw clean(mail, "nobody is to have it; name an address in conf/", null);
         if (settings.host().isEmpty()) throw clean(mail, "no mail server is named; name one in conf/", null);
         String password = settings.secretFile().map(Secret::read).orElse(null);
-        if (password != null && settings.security() == Security.NONE && !THIS_MACHINE.contains(host()))
-            throw clean(
-                    mail, "a password is not sent without TLS; set the mail account's security to \"starttls\"", null);
+        if (password != null && isOpenLine()) throw clean(mail, OPEN_LINE, null);
         Wires wires = new Wires();
         Session session = Session.getInstance(properties(wires));
         deliver(mail, new Delivery(form.message(mail, date, session), settings, password), wires);
@@ -70,6 +75,8 @@ public final class SmtpPost implements Post {
      */
     public String login() {
         String password = settings.secretFile().map(Secret::read).orElse(null);
+        if (password != null && isOpenLine())
+            throw DeviceAway.clean("mail server \"" + host() + "\": " + OPEN_LINE, null);
         Wires wires = new Wires();
         Session session = Session.getInstance(properties(wires));
         return new Login("mail server \"" + host() + "\"", wires)

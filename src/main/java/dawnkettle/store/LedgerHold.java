@@ -26,6 +26,7 @@ public final class LedgerHold implements AutoCloseable {
         boolean held = false;
         try {
             channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+            Ownership.ofFolder(file);
             FileLock lock = channel.tryLock();
             held = lock != null;
             return held ? Optional.of(new LedgerHold(channel)) : Optional.empty();

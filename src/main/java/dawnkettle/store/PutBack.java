@@ -75,6 +75,7 @@ public final class PutBack {
                             lost.map(LostSince::labels).orElse(List.of())));
             second.checkpoint();
         }
+        Ownership.ofFolder(coming);
         LedgerCopy.force(coming);
         if (aside.isPresent()) putAside(aside.get(), lost.isPresent());
         Files.move(coming, ledger, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);

@@ -7,6 +7,8 @@ import dawnkettle.trouble.DeviceAway;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFileAttributes;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
@@ -147,6 +149,19 @@ class PutBackTest {
         assertThat(Files.readAllBytes(copy().file())).isEqualTo(before);
         assertThat(names("ledger-2026-12-03.db"))
                 .containsExactly("ledger-2026-12-03.db", "ledger-2026-12-03.db.sha256");
+    }
+
+    @Test
+    void whoever_puts_it_back_the_ledger_is_its_folders_owners_and_groups_to_write() throws IOException {
+        fill();
+
+        new PutBack(ledger()).from(copy(), NOW, ZONE);
+
+        PosixFileAttributes of = Files.readAttributes(ledger(), PosixFileAttributes.class);
+        PosixFileAttributes in = Files.readAttributes(folder, PosixFileAttributes.class);
+        assertThat(PosixFilePermissions.toString(of.permissions())).isEqualTo("rw-rw----");
+        assertThat(of.owner()).isEqualTo(in.owner());
+        assertThat(of.group()).isEqualTo(in.group());
     }
 
     @Test

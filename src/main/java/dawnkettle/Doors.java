@@ -22,6 +22,7 @@ import dawnkettle.line.LabelFolder;
 import dawnkettle.line.SerialLabels;
 import dawnkettle.mail.Post;
 import dawnkettle.night.Edges;
+import dawnkettle.night.Lookout;
 import dawnkettle.night.MailIn;
 import dawnkettle.night.PlanForm;
 import dawnkettle.night.Thermometer;
@@ -38,17 +39,22 @@ import dawnkettle.post.SmtpPost;
 import dawnkettle.sheet.Printer;
 import dawnkettle.sheet.SheetStyle;
 import dawnkettle.shop.Shop;
+import dawnkettle.trouble.DeviceAway;
+import dawnkettle.watch.WatchCall;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.logging.Logger;
 
 /** Builds the night's doors to the outside: to the devices that {@code conf/} names, or into a folder. */
 final class Doors {
     /** A dropped file that has not grown for so long is whole. */
     private static final Duration SETTLED = Duration.ofSeconds(10);
+
+    private static final Logger LOG = Logger.getLogger("dawnkettle.tray");
 
     private final Configuration conf;
     private final Shop shop;
@@ -84,9 +90,13 @@ final class Doors {
     Edges service(InitSystem init) {
         Path tray = conf.night().places().outTray();
         DropFolder drop = new DropFolder(conf.night().places().dropFolder(), SETTLED);
-        TrustedTime time = new SynchronizedClock()::doubt;
         return edges(
-                        new Edges.Senses(new DroppedOrders(drop), thermometer(), time),
+                        new Edges.Senses(
+                                new DroppedOrders(drop),
+                                thermometer(),
+                                trustedTime(),
+                                new Probes(conf, profile).all(),
+                                lookout()),
                         paper(
                                 printer(tray, init),
                                 conf.night().places().ledger().toAbsolutePath().getParent()),
@@ -94,6 +104,25 @@ final class Doors {
                         post(tray, init))
                 .takingMail(mailIn())
                 .watchedBy(init::moved);
+    }
+
+    private static TrustedTime trustedTime() {
+        SynchronizedClock clock = new SynchronizedClock();
+        return new TrustedTime() {
+            @Override
+            public Optional<String> doubt(Instant now) {
+                return clock.doubt(now);
+            }
+
+            @Override
+            public String boot() {
+                return clock.boot();
+            }
+        };
+    }
+
+    private Lookout lookout() {
+        return conf.watch().map(WatchCall::new).<Lookout>map(call -> call::call).orElse(Lookout.NONE);
     }
 
     private MailIn mailIn() {
@@ -109,7 +138,7 @@ final class Doors {
         if (!conf.paper().reachesPaper()) return folder;
         Printer queue = new PrintQueues(conf.paper(), pdf);
         return sheet -> {
-            folder.print(sheet);
+            inTray(() -> folder.print(sheet));
             init.patiently(conf.paper().patience(), () -> queue.print(sheet));
         };
     }
@@ -119,9 +148,18 @@ final class Doors {
         if (conf.labels().line().device().isEmpty()) return folder;
         LabelPrinter line = new SerialLabels(conf.labels().line(), profile);
         return (run, journal) -> {
-            folder.print(run, seen -> {}); // a preview is no label: the journal hears of the line only
+            inTray(() -> folder.print(run, seen -> {})); // a preview is no label: the journal hears of the line only
             init.patiently(conf.labels().line().patience().multipliedBy(2), () -> line.print(run, journal));
         };
+    }
+
+    /** A tray that is full keeps nothing from paper, labels and mail: they need no disk, and may be what says that it is full. */
+    private static void inTray(Runnable copy) {
+        try {
+            copy.run();
+        } catch (DeviceAway trayIsFull) {
+            LOG.warning(trayIsFull.getMessage());
+        }
     }
 
     private Post post(Path tray, InitSystem init) {
@@ -129,7 +167,7 @@ final class Doors {
         if (conf.post().host().isEmpty()) return folder;
         Post server = new SmtpPost(conf.post(), mime);
         return (mail, date) -> {
-            folder.send(mail, date);
+            inTray(() -> folder.send(mail, date));
             init.patiently(conf.post().patience().multipliedBy(SmtpPost.PATIENCES), () -> server.send(mail, date));
         };
     }

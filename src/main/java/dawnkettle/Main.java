@@ -24,6 +24,7 @@ import dawnkettle.schedule.Ticker;
 import dawnkettle.sheet.SheetDrawing;
 import dawnkettle.store.Ledger;
 import dawnkettle.trouble.BadFile;
+import dawnkettle.trouble.DiskAway;
 import dawnkettle.trouble.Place;
 import dawnkettle.trouble.Problem;
 import java.nio.file.Files;
@@ -35,6 +36,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
@@ -137,8 +139,19 @@ public final class Main implements Wiring {
 
     @Override
     public void serve(Runnable tick) {
-        Ticker ticker = Ticker.start(init.watched(tick), TICK);
+        Runnable watched = init.watched(tick);
         CountDownLatch stopped = new CountDownLatch(1);
+        AtomicReference<DiskAway> gone = new AtomicReference<>();
+        Ticker ticker = Ticker.start(
+                () -> {
+                    try {
+                        watched.run();
+                    } catch (DiskAway away) {
+                        gone.set(away);
+                        stopped.countDown();
+                    }
+                },
+                TICK);
         Runtime.getRuntime().addShutdownHook(new Thread(() -> {
             init.stopping();
             ticker.close();
@@ -149,5 +162,8 @@ public final class Main implements Wiring {
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
+        if (gone.get() == null) return;
+        ticker.close();
+        throw gone.get();
     }
 }

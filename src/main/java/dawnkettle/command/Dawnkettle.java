@@ -2,6 +2,7 @@ package dawnkettle.command;
 
 import dawnkettle.trouble.BadFile;
 import dawnkettle.trouble.DeviceAway;
+import dawnkettle.trouble.DiskAway;
 import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -48,6 +49,11 @@ public final class Dawnkettle implements Runnable {
                 .addSubcommand(new Status(wiring))
                 .addSubcommand(new Stopped(wiring))
                 .addSubcommand(new Manual())
+                .addSubcommand(new SelfTestNow(wiring))
+                .addSubcommand(ClockWord.with(wiring))
+                .addSubcommand(new Restore(wiring))
+                .addSubcommand(new Erase(wiring))
+                .addSubcommand(new Bundle(wiring))
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler((mistake, failed, parsed) -> top.answer(mistake, failed));
         return line.execute(args);
@@ -64,7 +70,7 @@ public final class Dawnkettle implements Runnable {
             err.println(bad.getMessage());
             return WRONG;
         }
-        if (mistake instanceof DeviceAway || mistake instanceof Refused) {
+        if (mistake instanceof DeviceAway || mistake instanceof DiskAway || mistake instanceof Refused) {
             err.println(mistake.getMessage());
             return mistake instanceof Refused ? WRONG : LOOK;
         }

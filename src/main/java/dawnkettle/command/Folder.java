@@ -24,18 +24,27 @@ final class Folder {
         return Admission.toRead(conf);
     }
 
-    /** The ledger, made with its folder where there is none yet. */
-    Ledger ledger(Configuration read) {
+    /** Where the ledger lies. */
+    Path file(Configuration read) {
         Path file = (ledger == null ? read.night().places().ledger() : ledger).toAbsolutePath();
         Admission.toWrite(file);
+        return made(file);
+    }
+
+    /** The ledger, made with its folder where there is none yet. */
+    Ledger ledger(Configuration read) {
+        return Ledger.open(file(read));
+    }
+
+    private static Path made(Path file) {
         try {
             Files.createDirectories(file.getParent());
+            return file;
         } catch (IOException e) {
             throw DeviceAway.clean(
                     "ledger " + file
                             + ": its folder can't be made; see that you may write there, or name another with --ledger",
                     e);
         }
-        return Ledger.open(file);
     }
 }

@@ -37,7 +37,11 @@ public interface Wiring {
     /** Draws sheets as they are printed. */
     SheetDrawing drawing();
 
-    /** Calls {@code tick} every minute until the service is told to stop. */
+    /**
+     * Calls {@code tick} every minute until the service is told to stop.
+     *
+     * @throws dawnkettle.trouble.DiskAway as soon as {@code tick} does
+     */
     void serve(Runnable tick);
 
     /** Where a rehearsal plays. */

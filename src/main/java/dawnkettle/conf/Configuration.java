@@ -7,6 +7,7 @@ import dawnkettle.paper.PaperSettings;
 import dawnkettle.post.PostSettings;
 import dawnkettle.sheet.SheetSettings;
 import dawnkettle.shop.Shop;
+import dawnkettle.watch.WatchSettings;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +17,7 @@ import java.util.Optional;
  *
  * @param typefaces files that stand in, in this order, where our own typeface lacks a character
  * @param orderMail where orders come in by mail, where they do
+ * @param watch who outside is told that steps were done, where somebody is
  */
 public record Configuration(
         Shop shop,
@@ -27,7 +29,8 @@ public record Configuration(
         ThermometerSettings thermometer,
         LabelChoice labels,
         List<Path> typefaces,
-        Optional<OrderMailChoice> orderMail) {
+        Optional<OrderMailChoice> orderMail,
+        Optional<WatchSettings> watch) {
     public Configuration {
         standing = List.copyOf(standing);
         typefaces = List.copyOf(typefaces);

@@ -42,7 +42,8 @@ public final class ReadConfiguration {
                 readNight.search(),
                 ReadEdges.mailing(mail),
                 new ReadRecords(file).records(),
-                new ReadRecords(file).buying(house.currency()));
+                new ReadRecords(file).buying(house.currency()),
+                new ReadCare(file, dir).care());
         ReadEdges edges = new ReadEdges(file, dir);
         var post = edges.post(mail);
         var paper = edges.paper();
@@ -54,8 +55,10 @@ public final class ReadConfiguration {
         var sheets = new ReadSheets(file, house).settings(shop.materials());
         var orderMail = new ReadOrderMailbox(dir, shop.customers()).read(file);
         List<StandingOrder> standing = readShop.standing();
+        var watch = new ReadCare(file, dir).watch();
         file.noMore();
         problems.throwIfAny();
-        return new Configuration(shop, standing, night, post, paper, sheets, thermometer, labels, typefaces, orderMail);
+        return new Configuration(
+                shop, standing, night, post, paper, sheets, thermometer, labels, typefaces, orderMail, watch);
     }
 }

@@ -30,6 +30,7 @@ final class ReadRecords {
                 .orElse(usual.rules().graceMinutes());
         int day = from.find("drill_day").map(cell -> cell.whole(1, 28)).orElse(usual.drillDay());
         LocalTime at = from.find("drill_at").map(Written::time).orElse(usual.drillAt());
+        from.find("keep_years"); // read by ReadCare, with what it erases
         from.noMore();
         return new NightSettings.Records(new RecordRules(required, grace), day, at);
     }

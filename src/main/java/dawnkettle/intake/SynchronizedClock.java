@@ -23,6 +23,8 @@ public final class SynchronizedClock {
     private static final Instant EARLIEST =
             LocalDate.of(2026, 1, 1).atStartOfDay(ZoneOffset.UTC).toInstant();
 
+    private static final Path BOOT = Path.of("/proc/sys/kernel/random/boot_id");
+
     private static final int SECONDS_TO_ANSWER = 5;
 
     private final Path mark;
@@ -41,6 +43,15 @@ public final class SynchronizedClock {
         if (Files.exists(mark) || kernelSaysSo()) return Optional.empty();
         return Optional.of(
                 "the clock has not been set from the network since the start; see that the network is there, or set it");
+    }
+
+    /** The kernel's own word for this start of the machine; empty where it has none. */
+    public String boot() {
+        try {
+            return Files.readString(BOOT, US_ASCII).strip();
+        } catch (IOException e) {
+            return "";
+        }
     }
 
     private static boolean kernelSaysSo() {

@@ -6,7 +6,6 @@ import dawnkettle.store.LabelRows;
 import dawnkettle.store.QueuedMail;
 import dawnkettle.store.StepRow;
 import java.time.Duration;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -34,6 +33,7 @@ final class Alarms {
         sheets().forEach(alarms::add);
         letters.givenUp(office.now().minus(LOOKED_BACK)).forEach(mail -> alarms.add(givenUp(mail)));
         clock().ifPresent(alarms::add);
+        disk().ifPresent(alarms::add);
         return alarms;
     }
 
@@ -114,11 +114,8 @@ final class Alarms {
     }
 
     private Optional<Alarm> clock() {
-        Instant now = office.now();
-        return office.edges()
-                .senses()
-                .time()
-                .doubt(now)
+        return new ClockGate(office)
+                .doubt()
                 .map(doubt -> new Alarm(
                         "clock",
                         "no dated label is printed: " + doubt,
@@ -126,6 +123,18 @@ final class Alarms {
                         "See that the network is there, or set the clock; until then dates are written by hand.",
                         Optional.empty(),
                         false));
+    }
+
+    private Optional<Alarm> disk() {
+        if (!office.papers().settings().care().selfTests()
+                || !Ballast.of(office).isGivenUp()) return Optional.empty();
+        return Optional.of(new Alarm(
+                "disk",
+                "the disk is full; the room that was kept back is used up",
+                "The night goes on with that room; nothing is printed twice.",
+                "Make room now: move old files of the tray folder to another machine.",
+                Optional.empty(),
+                false));
     }
 
     private boolean isOfThese(Effect effect) {

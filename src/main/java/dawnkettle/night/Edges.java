@@ -8,6 +8,8 @@ import dawnkettle.sheet.Printer;
 import dawnkettle.sheet.SheetDrawing;
 import dawnkettle.sheet.SheetStyle;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.Function;
 
 /**
@@ -32,8 +34,30 @@ public record Edges(Senses senses, PaperDesk paper, LabelDesk labels, MailDesk m
                 senses, paper, labels, new MailDesk(mail.post(), mail.charts(), mail.enclosures(), in), plans, moving);
     }
 
-    /** What comes in. */
-    public record Senses(OrderSource orders, Thermometer thermometer, TrustedTime time) {}
+    /** The same with what the self-test asks besides. */
+    public Edges asking(List<Probe> more) {
+        List<Probe> probes = new ArrayList<>(senses.probes());
+        probes.addAll(more);
+        Senses all = new Senses(senses.orders(), senses.thermometer(), senses.time(), probes, senses.lookout());
+        return new Edges(all, paper, labels, mail, plans);
+    }
+
+    /**
+     * What comes in, what is asked how it is, and who is told that all is well.
+     *
+     * @param probes what the evening self-test asks
+     */
+    public record Senses(
+            OrderSource orders, Thermometer thermometer, TrustedTime time, List<Probe> probes, Lookout lookout) {
+        public Senses {
+            probes = List.copyOf(probes);
+        }
+
+        /** Where nothing is asked and nobody is told. */
+        public Senses(OrderSource orders, Thermometer thermometer, TrustedTime time) {
+            this(orders, thermometer, time, List.of(), Lookout.NONE);
+        }
+    }
 
     /**
      * Sheets.

@@ -50,7 +50,7 @@ public final class LabelsAgain {
         Optional<String> objection = new LabelGate(office).objection(label);
         if (objection.isPresent())
             throw ByHand.refused("--lot", "no label of \"" + label.lot() + "\" is printed", objection.get());
-        Optional<String> doubt = office.edges().senses().time().doubt(office.now());
+        Optional<String> doubt = new ClockGate(office).doubt();
         if (doubt.isPresent()) throw DeviceAway.clean("no dated label is printed: " + doubt.get(), null);
         LabelRun copies = office.edges()
                 .labels()

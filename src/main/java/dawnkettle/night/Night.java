@@ -3,10 +3,14 @@ package dawnkettle.night;
 import dawnkettle.plan.DayPlan;
 import dawnkettle.store.StepKey;
 import dawnkettle.store.StepRow;
+import dawnkettle.trouble.DeviceAway;
+import dawnkettle.trouble.DiskAway;
 import dawnkettle.trouble.Trouble;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -50,6 +54,7 @@ public final class Night {
         work.put(Step.CLOSE, new CloseBook(office));
         work.put(Step.PLAN, planning);
         work.put(Step.SHEETS, sheets);
+        work.put(Step.SELF_TEST, new SelfTest(office));
         work.put(Step.BACKUP, new BackUp(office));
         work.put(Step.DAWN_CHECK, new DawnCheck(office, planning, sheets));
         work.put(Step.SUMMARY, new SendSummary(office, letters, sheets));
@@ -70,7 +75,11 @@ public final class Night {
     }
 
     private List<Timetable.Slot> slots(Instant now) {
-        return office.timetable().around(now).stream().filter(mine).toList();
+        return office.timetable().around(now).stream()
+                .filter(slot -> slot.step() != Step.SELF_TEST
+                        || office.papers().settings().care().selfTests())
+                .filter(mine)
+                .toList();
     }
 
     /** Nothing is due of days whose book closed before the ledger was there; its first start is noted in it. */
@@ -95,6 +104,37 @@ public final class Night {
                 .filter(due -> due.isAfter(now));
         Stream<Instant> mails = letters.nextTry().filter(due -> due.isAfter(now)).stream();
         return Stream.concat(Stream.concat(slots, runs), mails).min(Instant::compareTo);
+    }
+
+    /**
+     * What it does by itself next.
+     *
+     * @param what in words
+     */
+    public record Coming(Instant at, String what) {}
+
+    /** What is done by itself next, after now; what failed and is tried again among it. */
+    public Optional<Coming> next() {
+        Instant now = office.now();
+        List<Coming> all = new ArrayList<>();
+        for (Timetable.Slot slot : slots(now)) {
+            Optional<StepRow> row =
+                    office.ledger().steps().find(StepKey.of(slot.step().word(), slot.businessDate()));
+            String what = slot.step().word() + " of " + slot.businessDate();
+            if (slot.due().isAfter(now) && slot.step() != Step.LABELS) all.add(new Coming(slot.due(), what));
+            row.filter(one ->
+                            one.state() == StepRow.State.FAILED && slot.latest().isAfter(now))
+                    .ifPresent(one -> all.add(new Coming(
+                            one.changedAt().plus(wait(one.attempts())), what + " once more, for it failed")));
+            if (slot.step() == Step.LABELS)
+                office.plan(slot.businessDate()).stream()
+                        .flatMap(plan -> labels.open(plan).stream())
+                        .filter(due -> due.at().isAfter(now))
+                        .forEach(due -> all.add(new Coming(
+                                due.at(), "labels of lot " + due.label().lot())));
+        }
+        letters.nextTry().ifPresent(at -> all.add(new Coming(at, "a mail that waits")));
+        return all.stream().min(Comparator.comparing(Coming::at));
     }
 
     private void run(Timetable.Slot slot) {
@@ -136,14 +176,35 @@ public final class Night {
     /** The boundary around each step: what goes wrong in it is written down and stops nothing else. */
     private void runStep(StepKey key, Work step) {
         if (!office.ledger().steps().start(key, office.now())) return;
+        if (isDone(key, step)) verified(key.businessDate());
+    }
+
+    private boolean isDone(StepKey key, Work step) {
         try {
             String note = step.run(key.businessDate());
             office.ledger().steps().done(key, office.now(), note);
             office.tell(key.step() + ": " + note);
+            return true;
+        } catch (DiskAway gone) {
+            throw gone; // nothing is written any more, not even that this failed
         } catch (Trouble trouble) {
             fail(key, trouble.getMessage());
         } catch (RuntimeException mistake) {
             fail(key, "did not run: " + mistake);
+        }
+        return false;
+    }
+
+    /** Whoever watches hears of a step only where what the ledger holds still adds up; that can't fail the step. */
+    private void verified(LocalDate businessDate) {
+        Lookout lookout = office.edges().senses().lookout();
+        if (lookout == Lookout.NONE) return;
+        try {
+            List<String> broken = office.ledger().broken(businessDate);
+            if (broken.isEmpty()) lookout.stepVerified();
+            else office.tell("nobody is told that all is well: " + broken.get(0));
+        } catch (DeviceAway | IllegalStateException away) {
+            office.tell("nobody is told that all is well: " + away.getMessage());
         }
     }
 
@@ -160,5 +221,6 @@ public final class Night {
         List<PrintLabels.Due> open = labels.open(plan.get());
         if (!open.isEmpty() || !office.ledger().steps().start(key, office.now())) return;
         office.ledger().steps().done(key, office.now(), plan.get().labels().size() + " lots and products are labelled");
+        verified(productionDate);
     }
 }

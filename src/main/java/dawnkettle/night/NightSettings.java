@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.DayOfWeek;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -17,19 +18,20 @@ import java.util.Set;
  * @param letters who gets which mail, and what goes along
  * @param records which records are required, and when a recall is practised
  * @param buying how much to order at once
+ * @param care how the ledger and its disk are cared for
  */
 public record NightSettings(
-        Times times, Places places, Search search, Mailing letters, Records records, Buying buying) {
+        Times times, Places places, Search search, Mailing letters, Records records, Buying buying, Care care) {
 
     public NightSettings(Times times, Places places, Search search, Mailing letters) {
-        this(times, places, search, letters, Records.USUAL, Buying.USUAL);
+        this(times, places, search, letters, Records.USUAL, Buying.USUAL, Care.NONE);
     }
 
-    /** The same night with all that changes from day to day in {@code folder}. */
+    /** The same night with all that changes from day to day in {@code folder}, of which no care is taken. */
     public NightSettings inFolder(Path folder) {
         Places inside =
                 new Places(folder.resolve("ledger.db"), folder, folder.resolve("drop"), folder.resolve("backups"));
-        return new NightSettings(times, inside, search, letters, records, buying);
+        return new NightSettings(times, inside, search, letters, records, buying, Care.NONE);
     }
 
     /**
@@ -101,4 +103,28 @@ public record NightSettings(
     public record Records(RecordRules rules, int drillDay, LocalTime drillAt) {
         public static final Records USUAL = new Records(RecordRules.NONE, 1, LocalTime.of(10, 0));
     }
+
+    /**
+     * @param selfTests whether the machine and its devices are looked at in the evening
+     * @param room how much of the disk stays free
+     * @param copies where copies of the ledger go besides
+     * @param keepYears after how many years the words of mails and old copies are erased; 0 for never
+     */
+    public record Care(boolean selfTests, Room room, Copies copies, int keepYears) {
+        /** As in a rehearsal: nothing is looked at, kept back or erased. */
+        public static final Care NONE =
+                new Care(false, new Room(0, 0), new Copies(Optional.empty(), Optional.empty()), 0);
+    }
+
+    /**
+     * @param free bytes that the self-test wants to be free
+     * @param ballast bytes of a file that is given up when the disk is full; 0 for no such file
+     */
+    public record Room(long free, long ballast) {}
+
+    /**
+     * @param second another folder, as on a stick or another machine, that each copy goes to as well
+     * @param key file with the key under which the copies there are locked; empty where they lie open
+     */
+    public record Copies(Optional<Path> second, Optional<Path> key) {}
 }

@@ -74,10 +74,11 @@ final class PrintLabels {
     /** Prints what is wanted by now; a held lot gets no label. */
     void run(DayPlan plan) {
         for (PlannedLabel label : plan.labels()) if (gate.isVoid(label.lot())) slips.destroy(label);
+        new AfterRestore(office).noteLabels(plan.labels());
         Map<LotCode, String> held = null;
         for (Due due : open(plan)) {
             if (due.at().isAfter(office.now())) return;
-            Optional<String> doubt = office.edges().senses().time().doubt(office.now());
+            Optional<String> doubt = new ClockGate(office).doubt();
             if (doubt.isPresent()) {
                 office.tell("no dated label is printed: " + doubt.get());
                 return;

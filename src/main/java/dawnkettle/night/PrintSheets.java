@@ -9,6 +9,7 @@ import dawnkettle.sheet.Sheet;
 import dawnkettle.sheet.SheetSet;
 import dawnkettle.sheet.SheetStyle;
 import dawnkettle.stock.LotCode;
+import dawnkettle.trouble.DeviceAway;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -99,7 +100,12 @@ final class PrintSheets implements Work {
     private void keep(DayPlan plan, List<Sheet> records) {
         Printer folder = office.edges().paper().records().apply(plan.heading().productionDate());
         int revision = plan.heading().revision();
-        records.forEach(record -> folder.print(record.named(record.name() + "-r" + revision)));
+        try {
+            records.forEach(record -> folder.print(record.named(record.name() + "-r" + revision)));
+        } catch (DeviceAway diskIsFull) {
+            office.tell("batch records of " + plan.heading().productionDate() + " lie on paper alone: "
+                    + diskIsFull.getMessage());
+        }
     }
 
     private static Optional<Sheet> together(List<Sheet> records) {

@@ -35,6 +35,11 @@ record Remedy(String safe, String todo, String byHand) {
                         "Every lot can be traced as ever.",
                         "Look at the mail account; the drill is tried again.",
                         "Practise it by hand: trace LOT.");
+            case SELF_TEST ->
+                new Remedy(
+                        "Only the look was not taken; the night goes on as ever.",
+                        "Try the command \"selftest\".",
+                        "Look at printers, labels and the clock yourself before you go home.");
             case BACKUP ->
                 new Remedy(
                         "The ledger itself is at work.",

@@ -41,7 +41,9 @@ final class SheetEffects {
 
     private void print(String key, LocalDate businessDate, Sheet sheet) {
         Effect before = office.ledger().effects().intend(key, Effect.Kind.SHEET, businessDate, office.now());
-        boolean maybeOut = before.state() == Effect.State.AMBIGUOUS;
+        boolean isUnknown =
+                before.state() == Effect.State.INTENDED && new AfterRestore(office).mayHaveSheet(businessDate);
+        boolean maybeOut = before.state() == Effect.State.AMBIGUOUS || isUnknown;
         if (maybeOut && before.attempts() >= MOST_TRIES) return;
         if (!office.ledger().effects().sending(key, office.now())) return;
         try {

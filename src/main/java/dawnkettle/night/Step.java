@@ -12,6 +12,7 @@ public enum Step {
     CLOSE(Duration.ofHours(18)),
     PLAN(Duration.ofHours(18)),
     SHEETS(Duration.ofHours(18)),
+    SELF_TEST(Duration.ofHours(5)),
     BACKUP(Duration.ofHours(20)),
     DAWN_CHECK(Duration.ofHours(6)),
     LABELS(Duration.ofHours(22)),

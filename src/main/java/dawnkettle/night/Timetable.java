@@ -57,6 +57,7 @@ public record Timetable(ShopCalendar calendar, ZoneId zone, NightSettings.Times 
                 new Slot(Step.CLOSE, productionDate, close(productionDate)),
                 new Slot(Step.PLAN, productionDate, close(productionDate)),
                 new Slot(Step.SHEETS, productionDate, close(productionDate)),
+                new Slot(Step.SELF_TEST, productionDate, at(before, times.selfTest())),
                 new Slot(Step.BACKUP, productionDate, at(before, times.backup())),
                 new Slot(Step.DAWN_CHECK, productionDate, at(productionDate, times.dawnCheck())),
                 new Slot(Step.LABELS, productionDate, at(productionDate, times.dawnCheck())),

@@ -4,6 +4,8 @@ import java.net.URI;
 import java.time.Duration;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * How sheets are printed.
@@ -35,6 +37,13 @@ public record PaperSettings(
     /** Where a kind of sheet is printed. */
     Optional<URI> queueOf(String kind) {
         return Optional.ofNullable(queues.get(kind)).or(() -> queue);
+    }
+
+    /** All printers that sheets go to, in an order that stays. */
+    Set<URI> addresses() {
+        Set<URI> all = new TreeSet<>(queues.values());
+        queue.ifPresent(all::add);
+        return all;
     }
 
     int copiesOf(String kind) {

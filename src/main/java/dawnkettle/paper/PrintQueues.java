@@ -3,6 +3,7 @@ package dawnkettle.paper;
 import dawnkettle.sheet.Printer;
 import dawnkettle.sheet.Sheet;
 import dawnkettle.sheet.SheetDrawing;
+import dawnkettle.trouble.DeviceAway;
 import java.net.URI;
 import java.util.HashMap;
 import java.util.Map;
@@ -24,6 +25,27 @@ public final class PrintQueues implements Printer {
         settings.queueOf(sheet.kind().word())
                 .ifPresent(
                         address -> queues.computeIfAbsent(address, this::queue).print(sheet));
+    }
+
+    /**
+     * Asks the printer of every queue how it is.
+     *
+     * @return what they say, in words
+     * @throws DeviceAway clean, where one does not answer or stands still
+     */
+    public String answers() {
+        for (URI address : settings.addresses()) {
+            IppQueue queue = new IppQueue(address, settings.patience());
+            PrinterReport report = queue.printer();
+            if (!report.answers())
+                throw DeviceAway.clean(
+                        "print queue " + queue.shown() + " does not answer; switch the printer on, look at its cable",
+                        null);
+            if (report.standsStill())
+                throw DeviceAway.clean(
+                        "print queue " + queue.shown() + " stands still" + report.told() + "; go and look at it", null);
+        }
+        return "answers";
     }
 
     private PrintQueue queue(URI address) {

@@ -6,6 +6,7 @@ import dawnkettle.post.PostSettings.Security;
 import dawnkettle.trouble.DeviceAway;
 import jakarta.mail.AuthenticationFailedException;
 import jakarta.mail.Session;
+import jakarta.mail.Store;
 import java.security.NoSuchAlgorithmException;
 import java.time.Duration;
 import java.util.Properties;
@@ -50,8 +51,7 @@ public final class ImapMailbox implements Mailbox {
 
     @Override
     public void look(Predicate<Arrived.Place> isKnown, Predicate<Arrived> taker) {
-        if (settings.security() == Security.NONE && !THIS_MACHINE.contains(settings.host()))
-            throw away("a password is not sent without TLS; set its security to \"tls\" or \"starttls\"", null);
+        refuseOpenLine();
         String password = settings.secretFile().map(Secret::read).orElse("");
         Wires wires = new Wires();
         Session session = Session.getInstance(properties(wires));
@@ -61,6 +61,32 @@ public final class ImapMailbox implements Mailbox {
         } finally {
             wires.cut();
         }
+    }
+
+    /**
+     * Logs in and out again; no mail is looked at.
+     *
+     * @return what the server says, in words
+     * @throws DeviceAway clean, where it does not let us in
+     */
+    public String login() {
+        refuseOpenLine();
+        String password = settings.secretFile().map(Secret::read).orElse("");
+        Wires wires = new Wires();
+        Session session = Session.getInstance(properties(wires));
+        return new Login("order mailbox \"" + settings.host() + "\"", wires)
+                .tried(
+                        () -> {
+                            try (Store store = session.getStore("imap")) {
+                                store.connect(settings.host(), settings.port(), settings.user(), password);
+                            }
+                        },
+                        settings.patience().multipliedBy(2));
+    }
+
+    private void refuseOpenLine() {
+        if (settings.security() == Security.NONE && !THIS_MACHINE.contains(settings.host()))
+            throw away("a password is not sent without TLS; set its security to \"tls\" or \"starttls\"", null);
     }
 
     /** The line is another thread's, so that it can be cut off; the taker is called on ours, where the ledger is. */

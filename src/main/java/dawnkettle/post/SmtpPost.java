@@ -6,6 +6,7 @@ import dawnkettle.post.PostSettings.Security;
 import dawnkettle.trouble.DeviceAway;
 import jakarta.mail.AuthenticationFailedException;
 import jakarta.mail.Session;
+import jakarta.mail.Transport;
 import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
 import java.util.Properties;
@@ -24,6 +25,9 @@ public final class SmtpPost implements Post {
 
     private static final Set<String> THIS_MACHINE = Set.of("localhost", "127.0.0.1", "::1");
 
+    private static final String OPEN_LINE =
+            "a password is not sent without TLS; set the mail account's security to \"starttls\"";
+
     private final PostSettings settings;
     private final MimeForm form;
     private final SSLContext trust;
@@ -40,6 +44,10 @@ public final class SmtpPost implements Post {
         this.trust = trust;
     }
 
+    private boolean isOpenLine() {
+        return settings.security() == Security.NONE && !THIS_MACHINE.contains(host());
+    }
+
     private static SSLContext machineTrust() {
         try {
             return SSLContext.getDefault();
@@ -53,12 +61,33 @@ public final class SmtpPost implements Post {
         if (mail.to().isEmpty()) throw clean(mail, "nobody is to have it; name an address in conf/", null);
         if (settings.host().isEmpty()) throw clean(mail, "no mail server is named; name one in conf/", null);
         String password = settings.secretFile().map(Secret::read).orElse(null);
-        if (password != null && settings.security() == Security.NONE && !THIS_MACHINE.contains(host()))
-            throw clean(
-                    mail, "a password is not sent without TLS; set the mail account's security to \"starttls\"", null);
+        if (password != null && isOpenLine()) throw clean(mail, OPEN_LINE, null);
         Wires wires = new Wires();
         Session session = Session.getInstance(properties(wires));
         deliver(mail, new Delivery(form.message(mail, date, session), settings, password), wires);
+    }
+
+    /**
+     * Logs in and out again.
+     *
+     * @return what the server says, in words
+     * @throws DeviceAway clean, where it does not let us in
+     */
+    public String login() {
+        String password = settings.secretFile().map(Secret::read).orElse(null);
+        if (password != null && isOpenLine())
+            throw DeviceAway.clean("mail server \"" + host() + "\": " + OPEN_LINE, null);
+        Wires wires = new Wires();
+        Session session = Session.getInstance(properties(wires));
+        return new Login("mail server \"" + host() + "\"", wires)
+                .tried(
+                        () -> {
+                            try (Transport transport = session.getTransport("smtp")) {
+                                transport.connect(
+                                        host(), settings.port(), settings.user().orElse(null), password);
+                            }
+                        },
+                        settings.patience().multipliedBy(2));
     }
 
     private void deliver(Mail mail, Delivery delivery, Wires wires) {

@@ -3,11 +3,14 @@ package dawnkettle.store;
 import dawnkettle.book.OrderBook;
 import dawnkettle.book.StandingOrder;
 import dawnkettle.shop.Shop;
+import dawnkettle.trouble.DiskAway;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.sqlite.SQLiteConfig;
 
@@ -55,7 +58,7 @@ public final class Ledger implements AutoCloseable {
         }
     }
 
-    private static SQLiteConfig settings() {
+    static SQLiteConfig settings() {
         SQLiteConfig config = new SQLiteConfig();
         config.setJournalMode(SQLiteConfig.JournalMode.WAL);
         config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
@@ -127,6 +130,18 @@ public final class Ledger implements AutoCloseable {
         return new StockRows(sql);
     }
 
+    public ClockRows clock() {
+        return new ClockRows(sql);
+    }
+
+    public RestoredRows restored() {
+        return new RestoredRows(sql);
+    }
+
+    public ErasedRows erased() {
+        return new ErasedRows(sql);
+    }
+
     public TraceRows trace() {
         return new TraceRows(sql);
     }
@@ -154,36 +169,56 @@ public final class Ledger implements AutoCloseable {
         sql.list(row -> true, "PRAGMA wal_checkpoint(TRUNCATE)");
     }
 
-    /** Writes a whole copy into a file that is not there yet, and proves that it opens, is sound and holds as much. */
-    public void copyTo(Path copy) {
+    /**
+     * Writes a whole copy into a file that is not there yet, and proves that it opens, is sound and holds as much.
+     *
+     * @return the copy, which has no checksum yet
+     */
+    public LedgerCopy copyTo(Path copy) {
         sql.write("VACUUM INTO ?", copy.toAbsolutePath().toString());
-        try (Ledger second = open(copy)) {
-            List<String> verdict = second.sql.list(row -> row.text("integrity_check"), "PRAGMA integrity_check");
-            boolean sound = verdict.equals(List.of("ok"))
-                    && second.sql.list(row -> true, "PRAGMA foreign_key_check").isEmpty()
-                    && second.rowCounts().equals(rowCounts());
-            if (!sound)
-                throw new LedgerTrouble(copy)
-                        .clean(
-                                "this copy does not hold what the ledger holds",
-                                "copy again, and look at the disk",
-                                null);
-        }
+        LedgerCopy made = new LedgerCopy(copy);
+        LedgerCopy.Verdict verdict = made.checkedAsMade();
+        if (!verdict.isSound() || !verdict.rows().equals(rowCounts()))
+            throw new LedgerTrouble(copy)
+                    .clean("this copy does not hold what the ledger holds", "copy again, and look at the disk", null);
+        return made;
     }
 
-    private List<String> rowCounts() {
-        return sql
-                .list(
-                        row -> row.text("name"),
-                        "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%' ORDER BY name")
-                .stream()
-                .map(table -> table + " " + sql.number("SELECT count(*) AS n FROM " + table))
-                .toList();
+    /** How many rows each table holds, by its name. */
+    public Map<String, Long> rowCounts() {
+        return LedgerCopy.rows(sql);
     }
 
+    /** Which step of its shape it has taken. */
+    public int version() {
+        return Migrations.version(sql);
+    }
+
+    /** The statements that its tables, rules and views were made with. */
+    public List<String> schema() {
+        return sql.list(
+                row -> row.text("sql") + ";", "SELECT sql FROM sqlite_schema WHERE sql IS NOT NULL ORDER BY rowid");
+    }
+
+    /** Its own account of its soundness: what SQLite finds wrong in it; empty where nothing is. */
+    public List<String> faults() {
+        return LedgerCopy.faults(sql);
+    }
+
+    /** Why the disk under it is not asked any more, where it failed; the process then ends. */
+    public Optional<DiskAway> gone() {
+        return Optional.ofNullable(sql.gone());
+    }
+
+    /** Whether the disk had no room for something since this was last asked. */
+    public boolean wasFull() {
+        return sql.wasFull();
+    }
+
+    /** Where the disk failed nothing is written any more, not even what closing would write. */
     @Override
     public void close() {
-        closeQuietly(connection);
+        if (gone().isEmpty()) closeQuietly(connection);
     }
 
     private static void closeQuietly(Connection connection) {

@@ -19,10 +19,11 @@ final class Migrations {
             "007-keeping.sql",
             "008-labels.sql",
             "009-holds-and-hours.sql",
-            "010-mails.sql");
+            "010-mails.sql",
+            "011-care.sql");
 
     /** "Dwnk" in ASCII: says that a SQLite file is a ledger of ours. */
-    private static final int APPLICATION_ID = 0x44776e6b;
+    static final int APPLICATION_ID = 0x44776e6b;
 
     private Migrations() {}
 
@@ -49,6 +50,11 @@ final class Migrations {
         boolean empty = sql.number("SELECT count(*) AS n FROM sqlite_schema") == 0;
         if (!empty && sql.number("SELECT application_id AS n FROM pragma_application_id") != APPLICATION_ID)
             throw trouble.clean("it is some other program's file", "name another file for the ledger", null);
+    }
+
+    /** How many steps this version knows. */
+    static int known() {
+        return STEPS.size();
     }
 
     static int version(Sql sql) {

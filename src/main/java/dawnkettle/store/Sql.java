@@ -4,6 +4,7 @@ import dawnkettle.book.OrderNumber;
 import dawnkettle.measure.Celsius;
 import dawnkettle.measure.Mass;
 import dawnkettle.stock.LotCode;
+import dawnkettle.trouble.DiskAway;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -25,10 +26,36 @@ final class Sql {
     private final ReentrantLock turn = new ReentrantLock();
     private boolean inTransaction;
     private boolean doomed;
+    private boolean full;
+    private DiskAway gone;
 
     Sql(Connection connection, LedgerTrouble trouble) {
         this.connection = connection;
         this.trouble = trouble;
+    }
+
+    /** Notes what the disk refused; once it failed, nothing is asked of it again: a sync that failed is never retried. */
+    private RuntimeException refused(SQLException e) {
+        full |= LedgerTrouble.isFull(e);
+        RuntimeException refused = trouble.whileOpen(e);
+        if (refused instanceof DiskAway away && gone == null) gone = away;
+        return refused;
+    }
+
+    private void refuseWhereGone() {
+        if (gone != null) throw new DiskAway(gone.getMessage(), gone);
+    }
+
+    /** Why the disk is not asked any more; null while it is. */
+    DiskAway gone() {
+        return gone;
+    }
+
+    /** Whether the disk had no room since this was last asked. */
+    boolean wasFull() {
+        boolean was = full;
+        full = false;
+        return was;
     }
 
     /** All of {@code work} is written, or none of it. Within another transaction it becomes part of that one. */
@@ -77,6 +104,7 @@ final class Sql {
     }
 
     private void rollBack() {
+        if (gone != null) return;
         try (Statement statement = connection.createStatement()) {
             statement.executeUpdate("ROLLBACK");
         } catch (SQLException rolledBackAlready) {
@@ -86,11 +114,12 @@ final class Sql {
 
     /** Runs one or several statements without values. */
     void script(String statements) {
+        refuseWhereGone();
         turn.lock();
         try (Statement statement = connection.createStatement()) {
             statement.executeUpdate(statements);
         } catch (SQLException e) {
-            throw trouble.of(e);
+            throw refused(e);
         } finally {
             turn.unlock();
         }
@@ -98,17 +127,19 @@ final class Sql {
 
     /** @return how many rows were written */
     int write(String sql, Object... values) {
+        refuseWhereGone();
         turn.lock();
         try (PreparedStatement statement = prepared(sql, values)) {
             return statement.executeUpdate();
         } catch (SQLException e) {
-            throw trouble.of(e);
+            throw refused(e);
         } finally {
             turn.unlock();
         }
     }
 
     <T> List<T> list(Row.Reader<T> reader, String sql, Object... values) {
+        refuseWhereGone();
         turn.lock();
         try (PreparedStatement statement = prepared(sql, values);
                 ResultSet results = statement.executeQuery()) {
@@ -117,7 +148,7 @@ final class Sql {
             while (results.next()) all.add(reader.read(row));
             return all;
         } catch (SQLException e) {
-            throw trouble.of(e);
+            throw refused(e);
         } finally {
             turn.unlock();
         }

@@ -3,6 +3,8 @@ package dawnkettle.night;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dawnkettle.store.Ledger;
+import dawnkettle.store.LedgerCopy;
+import dawnkettle.store.LockedCopy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,6 +13,7 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -35,7 +38,10 @@ class BackUpTest {
 
     private List<String> names() throws IOException {
         try (Stream<Path> files = Files.list(state.resolve("backups"))) {
-            return files.map(file -> file.getFileName().toString()).sorted().toList();
+            return files.map(file -> file.getFileName().toString())
+                    .filter(name -> !name.endsWith(".sha256"))
+                    .sorted()
+                    .toList();
         }
     }
 
@@ -93,5 +99,50 @@ class BackUpTest {
         backUp(LocalDate.of(2026, 11, 26));
 
         assertThat(names()).contains("ledger-2026-11-26.db");
+    }
+
+    @Test
+    void each_copy_has_its_checksum_beside_it_and_both_go_together() throws IOException {
+        for (LocalDate day : nights(17)) backUp(day);
+
+        try (Stream<Path> files = Files.list(state.resolve("backups"))) {
+            List<String> all = files.map(file -> file.getFileName().toString()).toList();
+            assertThat(all.stream().filter(name -> name.endsWith(".sha256")).map(name -> name.replace(".sha256", "")))
+                    .containsExactlyInAnyOrderElementsOf(names());
+        }
+        assertThat(new Copies(state.resolve("backups")).newestFirst())
+                .allSatisfy(one -> assertThat(one.copy().checked().isSound()).isTrue());
+    }
+
+    @Test
+    void a_second_folder_gets_a_copy_as_well_locked_where_there_is_a_key_and_loses_old_ones() throws IOException {
+        CareShop shop = new CareShop(state, FIRST.atStartOfDay().toInstant(ZoneOffset.UTC));
+        Path stick = Files.createDirectory(state.resolve("stick"));
+        shop.second = Optional.of(stick);
+        assertThat(new BackUp(shop.office()).run(FIRST)).endsWith("also in \"" + stick + "\"");
+        assertThat(new Copies(stick).newestFirst().get(0).copy().checked().isSealed())
+                .isTrue();
+
+        shop.key = Optional.of(Files.writeString(state.resolve("key"), "0f".repeat(32)));
+        LocalDate next = FIRST.plusDays(1);
+        new BackUp(shop.office()).run(next);
+        Copies.Dated locked = new Copies(stick).newestFirst().get(0);
+        assertThat(locked.file().getFileName()).hasToString("ledger-2026-11-26.db.locked");
+        Path open = state.resolve("open.db");
+        new LockedCopy(locked.file()).open(open, LockedCopy.key(shop.key.get()));
+        assertThat(new LedgerCopy(open).checked().isSound()).isTrue();
+        shop.ledger.close();
+    }
+
+    @Test
+    void a_stick_that_is_not_there_is_not_made_and_the_copy_here_counts() {
+        CareShop shop = new CareShop(state, FIRST.atStartOfDay().toInstant(ZoneOffset.UTC));
+        shop.second = Optional.of(state.resolve("stick"));
+
+        assertThat(new BackUp(shop.office()).run(FIRST))
+                .isEqualTo("the ledger is copied and the copy was opened; no second copy: folder \""
+                        + state.resolve("stick") + "\" is not there, plug it in");
+        assertThat(state.resolve("stick")).doesNotExist();
+        shop.ledger.close();
     }
 }

@@ -105,6 +105,34 @@ class ImapMailboxTest {
                         + " set its security to \"tls\" or \"starttls\"");
     }
 
+    @Test
+    void a_login_reads_nothing_and_says_whether_the_account_is_right() throws Exception {
+        GreenMail server = new GreenMail(new ServerSetup(0, "127.0.0.1", ServerSetup.PROTOCOL_IMAP));
+        server.start();
+        try {
+            server.setUser("orders@millrace.example", "orders", "soymilk");
+            assertThat(mailbox("127.0.0.1", server.getImap().getPort(), Security.NONE)
+                            .login())
+                    .isEqualTo("lets us in");
+        } finally {
+            server.stop();
+        }
+        for (Fault fault : Fault.values())
+            try (FaultyLine line = new FaultyLine("LOGIN", fault)) {
+                ImapMailbox mailbox = mailbox("127.0.0.1", line.port(), Security.NONE);
+                assertThat(catchThrowableOfType(DeviceAway.class, mailbox::login))
+                        .as("%s", fault)
+                        .isNotNull()
+                        .hasMessageStartingWith("order mailbox \"127.0.0.1\" ")
+                        .hasMessageNotContaining("soymilk");
+            }
+        assertThat(catchThrowableOfType(
+                        DeviceAway.class,
+                        () -> mailbox("imap.millrace.example", 143, Security.NONE)
+                                .login()))
+                .hasMessageContaining("a password is not sent without TLS");
+    }
+
     private DeviceAway failure(ImapMailbox mailbox) {
         return catchThrowableOfType(DeviceAway.class, () -> mailbox.look(place -> false, mail -> taken.add(mail)));
     }

@@ -1,6 +1,7 @@
 package dawnkettle.post;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import com.icegreen.greenmail.util.GreenMail;
@@ -45,6 +46,32 @@ class SmtpPostTest {
             assertThat(received).hasSize(2);
             assertThat(received[0].getSubject()).isEqualTo("Tofu – nuit 豆腐");
             assertThat(received[0].getMessageID()).isEqualTo("<2026-12-04.summary.1@millrace.example>");
+        } finally {
+            server.stop();
+        }
+    }
+
+    @Test
+    void a_login_sends_nothing_and_says_whether_the_account_is_right() throws Exception {
+        GreenMail server = new GreenMail(new ServerSetup(0, "127.0.0.1", ServerSetup.PROTOCOL_SMTP));
+        server.start();
+        try {
+            server.setUser("clerk", "soymilk");
+            int port = server.getSmtp().getPort();
+            assertThat(post(port, Security.NONE, Optional.of(secret("rw-------")))
+                            .login())
+                    .isEqualTo("lets us in");
+            assertThat(server.getReceivedMessages()).isEmpty();
+            server.setUser("clerk", "another");
+            assertThatThrownBy(() -> post(port, Security.NONE, Optional.of(secret("rw-------")))
+                            .login())
+                    .isInstanceOf(DeviceAway.class)
+                    .hasMessage(
+                            "mail server \"127.0.0.1\" refused the account; look at the user and the password file");
+            server.stop();
+            assertThatThrownBy(() -> post(port, Security.NONE, Optional.empty()).login())
+                    .hasMessage("mail server \"127.0.0.1\" does not answer as a mail server does; "
+                            + "see that it runs and is reached");
         } finally {
             server.stop();
         }

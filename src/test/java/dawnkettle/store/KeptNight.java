@@ -72,6 +72,15 @@ final class KeptNight {
         ledger.labels().inFlight(new LabelGroup(LOT, "FIRM-12", 1, 3), CUT_OFF);
         ledger.labels().landed(LOT, "FIRM-12", CUT_OFF.plusSeconds(3600));
         ledger.outbox().queue("<1@shop.example>", "Thursday", new byte[] {1, 2, 3}, CUT_OFF);
+        ledger.clock().note(ClockRows.Kind.CONFIRMED, CUT_OFF, THURSDAY, "", "a person said so");
+        ledger.restored()
+                .note(new RestoredRows.Restored(
+                        CUT_OFF,
+                        "ledger-2026-12-02.db",
+                        CUT_OFF.minusSeconds(60),
+                        true,
+                        List.of(new LabelRows.Labelled(FED, "FRY-10"))));
+        ledger.erased().blank(List.of(), CUT_OFF, "asked for");
         ledger.mails()
                 .end(
                         new MailRows.Spot(7, 1),

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import dawnkettle.book.OrderLine;
 import dawnkettle.book.OrderNumber;
 import dawnkettle.trouble.DeviceAway;
+import dawnkettle.trouble.DiskAway;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -42,7 +43,7 @@ class LedgerTest {
             assertThat(ledger.sql.number("SELECT timeout AS n FROM pragma_busy_timeout"))
                     .isEqualTo(10_000);
         }
-        assertThat(sql("PRAGMA user_version")).isEqualTo("10");
+        assertThat(sql("PRAGMA user_version")).isEqualTo("11");
     }
 
     @Test
@@ -169,8 +170,9 @@ class LedgerTest {
     void what_is_no_ledger_is_refused_in_words() throws IOException, SQLException {
         Path garbage = Files.writeString(folder.resolve("ledger.db"), "x".repeat(5_000));
         assertThatThrownBy(this::open)
-                .isInstanceOf(DeviceAway.class)
-                .hasMessage("ledger " + garbage + ": it is damaged; restore the last checked backup");
+                .isInstanceOf(DiskAway.class)
+                .hasMessage("ledger " + garbage
+                        + ": it is damaged; stop the service and put back a checked copy: dawnkettle restore");
 
         Files.delete(garbage);
         sql("CREATE TABLE other (a)");
@@ -182,7 +184,7 @@ class LedgerTest {
         sql("PRAGMA user_version = 99");
         assertThatThrownBy(this::open)
                 .hasMessageEndingWith(
-                        "it was written by a newer version (99, this one knows 10); install that version again");
+                        "it was written by a newer version (99, this one knows 11); install that version again");
 
         assertThatThrownBy(() -> Ledger.open(folder.resolve("nowhere/ledger.db")))
                 .isInstanceOf(DeviceAway.class)

@@ -1,0 +1,2 @@
+/** Whoever watches from outside is called; nothing else leaves here. */
+package dawnkettle.watch;

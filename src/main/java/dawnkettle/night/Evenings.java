@@ -93,7 +93,10 @@ final class Evenings {
     private Evening.SoakRoom soakRoom(LocalDate productionDate) {
         Optional<SoakCall> call = office.ledger().soaks().find(productionDate).filter(found -> !found.isEmpty());
         return new Evening.SoakRoom(
-                office.edges().senses().thermometer().read(office.now()), call, occupied(productionDate));
+                office.edges().senses().thermometer().read(office.now()),
+                call,
+                occupied(productionDate),
+                new CountedSoaks(office).of(productionDate).beliefs());
     }
 
     /** Tubs of the day before, until their last batch is ground. */

@@ -14,11 +14,13 @@ public final class PlanTomorrow implements Work {
     private final Office office;
     private final Evenings evenings;
     private final CountedYields yields;
+    private final CountedSoaks soaks;
 
     public PlanTomorrow(Office office) {
         this.office = office;
         this.evenings = new Evenings(office);
         this.yields = new CountedYields(office);
+        this.soaks = new CountedSoaks(office);
     }
 
     @Override
@@ -57,7 +59,7 @@ public final class PlanTomorrow implements Work {
         Shop shop = yields.shop(productionDate);
         Evening evening = evenings.of(productionDate, book, decodes);
         DayPlan plan = PlanDay.of(shop, evening);
-        return yields.told(plan.withAdvice(waysOut(shop, evening, plan)));
+        return soaks.told(yields.told(plan.withAdvice(waysOut(shop, evening, plan))));
     }
 
     /** What would help is only advice: a plan stands without it. */

@@ -19,7 +19,8 @@ final class Migrations {
             "007-keeping.sql",
             "008-labels.sql",
             "009-holds-and-hours.sql",
-            "010-mails.sql");
+            "010-mails.sql",
+            "013-hands-and-stations.sql");
 
     /** "Dwnk" in ASCII: says that a SQLite file is a ledger of ours. */
     private static final int APPLICATION_ID = 0x44776e6b;

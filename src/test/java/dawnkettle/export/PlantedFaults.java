@@ -180,7 +180,16 @@ final class PlantedFaults {
         breaks("capacity-of-station", p -> p.put(p.where("/stations", "stage", "bath") + "/capacityGrams", 80_000));
         breaks("one-at-a-place", p -> p.put("/operations/1/station", p.at("/operations/0/station")));
         breaks("changeover-time", p -> p.at("/changeovers").forEach(row -> ((ObjectNode) row).put("minutes", 300)));
+        breaks("nothing-where-it-is-down", p -> down(p, p.at("/operations/0/start"), p.at("/operations/0/end")));
+        breaks("window-without-down", p -> down(p, p.at("/stations/0/windows/0/from"), p.at("/operations/0/start")));
         breaks("hands-there", p -> p.put("/hands/2/people", 1.5));
+    }
+
+    private static void down(Planted plan, JsonNode from, JsonNode until) {
+        ObjectNode row = plan.root.putArray("down").addObject();
+        row.set("station", plan.at("/operations/0/station"));
+        row.set("from", from);
+        row.set("until", until.equals(from) ? plan.at("/operations/0/end") : until);
     }
 
     private void vans() {

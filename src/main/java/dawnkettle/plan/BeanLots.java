@@ -57,7 +57,8 @@ final class BeanLots {
                                 firstGrind - tub.fill),
                 batches.isEmpty() && !tub.committed ? Mass.ZERO : tub.left(),
                 batches,
-                Optional.of(certainty(tub, clock, belief)));
+                Optional.of(certainty(tub, clock, belief)),
+                tub.lotBeans.size() > 1 ? tub.lotBeans : List.of());
     }
 
     /** How sure it is when the beans are ready, by the mean of the water from filling to ready. */
@@ -85,11 +86,14 @@ final class BeanLots {
         for (var lot : left.entrySet()) {
             if (wanted.isZero()) break;
             if (lot.getValue().isZero() || !serves(lot.getKey(), tub.soakGroup)) continue;
-            Mass taken = Mass.min(wanted, lot.getValue());
+            Mass taken = Mass.grams(Mass.min(wanted, lot.getValue()).inGrams(RoundingMode.DOWN));
+            if (taken.isZero()) continue;
             lot.setValue(lot.getValue().minus(taken));
             wanted = wanted.minus(taken);
             lots.add(lot.getKey().lot());
+            tub.lotBeans.add(taken);
         }
+        if (!wanted.isZero()) tub.lotBeans.clear(); // more is wanted than was booked in: nobody knows of which lot
         tub.beanLots.addAll(lots);
         return lots;
     }

@@ -212,6 +212,7 @@ public final class PlanDay {
                         soak.waterTemperature(), fill, fill + course.readyMinutes(), fill + course.latestMinutes()),
                 soak.beans());
         draft.beanLots.addAll(soak.beanLots());
+        draft.lotBeans.addAll(soak.lotBeans());
         return draft;
     }
 }

@@ -20,6 +20,9 @@ final class RoomWords {
     private static final String LIKE_TIME = "[0-9]{1,2}([:.h][0-9]*)?|now|end";
     private static final String LIKE_DAY = "[0-9]{4}-[0-9-]*";
 
+    /** Which word says from when. */
+    private static final int FROM = 2;
+
     private final FactWords words;
     private final Desk desk;
     private final Instant at;
@@ -52,7 +55,7 @@ final class RoomWords {
                 desk.shop().floor().crews().stream().map(Crew::opening).toList();
         Optional<LocalTime> until = time(3, open);
         int next = 4;
-        Optional<Stretch> stretch = stretch(time(2, open), until, isDay(next) ? next++ : -1);
+        Optional<Stretch> stretch = stretch(from(), until, isDay(next) ? next++ : -1);
         if (halves.isEmpty() || stretch.isEmpty() || !isThere(halves.get(), stretch.get(), open))
             return Optional.empty();
         return Optional.of(new Fact.Away(
@@ -99,7 +102,7 @@ final class RoomWords {
         int next = 3;
         Optional<LocalTime> until =
                 words.at(next).matches(LIKE_TIME) ? time(next++, open) : station.map(one -> last(open));
-        Optional<Stretch> stretch = stretch(time(2, open), until, isDay(next) ? next++ : -1);
+        Optional<Stretch> stretch = stretch(from(), until, isDay(next) ? next++ : -1);
         if (station.isEmpty() || stretch.isEmpty() || !isOpen(station.get(), stretch.get())) return Optional.empty();
         return Optional.of(new Fact.Down(
                 stretch.get().day(),
@@ -123,8 +126,7 @@ final class RoomWords {
     private Optional<Fact> up() {
         words.expect(2, 3, "record up STATION [TIME]");
         Optional<WorkStation> station = station();
-        Optional<LocalTime> time =
-                words.size() > 2 ? time(2, station.map(WorkStation::openings).orElse(List.of())) : Optional.of(now());
+        Optional<LocalTime> time = words.size() > FROM ? from() : Optional.of(now());
         if (station.isEmpty() || time.isEmpty()) return Optional.empty();
         Optional<Fact.Down> stands = desk.lots().past().down().stream()
                 .filter(down -> down.station().equals(station.get().code()))
@@ -156,13 +158,17 @@ final class RoomWords {
         return station;
     }
 
+    private Optional<LocalTime> from() {
+        return time(FROM, List.of());
+    }
+
     /** @param open when the work goes on, for the word "end" */
     private Optional<LocalTime> time(int place, List<Opening> open) {
         String word = words.at(place);
         if (word.equals("now")) return Optional.of(now());
         if (word.equals("end") && !open.isEmpty()) return Optional.of(last(open));
         if (word.matches(TIME)) return Optional.of(LocalTime.parse(word.length() < 5 ? "0" + word : word));
-        if (!word.equals("end"))
+        if (!word.equals("end") || place == FROM)
             words.complain(
                     place,
                     "time " + words.quoted(place) + " is not a time of the day",

@@ -1,5 +1,6 @@
 -- Three kinds of records more: hands that are away, a station that is down, and one that is up again. A CHECK cannot be
 -- changed, so the table is written anew with all its rows; the view on it is made again.
+-- A tub of the soak call keeps how much of each lot of beans is in it, in the order of its lots.
 
 DROP VIEW record_standing;
 ALTER TABLE record RENAME TO record_before;
@@ -56,3 +57,5 @@ BEGIN SELECT RAISE(ABORT, 'a record is only ever added'); END;
 -- took back is written down again instead.
 CREATE VIEW record_standing AS
 SELECT * FROM record AS r WHERE NOT EXISTS (SELECT 1 FROM record AS c WHERE c.cancels = r.seq);
+
+ALTER TABLE soak_call_tub ADD COLUMN lot_beans_mg TEXT NOT NULL DEFAULT '';

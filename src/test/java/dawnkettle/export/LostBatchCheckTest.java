@@ -121,6 +121,10 @@ class LostBatchCheckTest {
         faults.put("inside-one-window: not begun, and its station is closed", p -> closed(p, ahead(p)));
         faults.put("hands-there: not begun, and nobody is there", p -> p.put("/hands", List.of()));
         faults.put("nothing-where-it-is-down: not begun, and its station is down", LostBatchCheckTest::down);
+        faults.put("grind-when-ready: kept and told of, but long ahead", p -> unready(p, later(p)));
+        faults.put(
+                "grind-when-ready: begun, and nobody is told",
+                p -> unready(p, other().id()).put("/warnings", List.of()));
         faults.put("start-not-in-the-past: begun without a record", p -> unbegun(p, other().id()));
         return faults.entrySet().stream()
                 .map(fault -> DynamicTest.dynamicTest(fault.getKey(), () -> {
@@ -129,6 +133,41 @@ class LostBatchCheckTest {
                     assertThat(after.broken())
                             .anyMatch(broken -> broken.startsWith(fault.getKey().split(":")[0] + ": "));
                 }));
+    }
+
+    /** A batch that is begun is ground when it is ground; where its beans were not ready, people are told. */
+    @Test
+    void a_batch_that_is_begun_and_told_of_may_be_ground_early() {
+        Planted after = unready(new Planted(AFTER), other().id());
+        assertThat(after.broken()).noneMatch(broken -> broken.startsWith("grind-when-ready"));
+    }
+
+    /** Its tub, which only this batch may have, is ready later than it is ground, and a warning says so. */
+    private static Planted unready(Planted plan, String batch) {
+        plan.append("/warnings", batch + " is ground at 03:00 but tub T01 is ready at 04:00: look at the beans.");
+        String tub =
+                plan.at(plan.where("/batches", "id", batch) + "/soaks/0/tub").asText();
+        String soak = plan.where("/soak", "tub", tub);
+        for (JsonNode other : plan.at("/batches"))
+            if (!other.path("id").asText().equals(batch)
+                    && other.path("soaks").toString().contains('"' + tub + '"'))
+                plan.append("/warnings", other.path("id").asText() + " is ground at 03:00");
+        JsonNode first = plan.at(plan.first(
+                "/operations",
+                step -> step.path("batch").asText().equals(batch)
+                        && step.path("seq").asInt() == 1));
+        return plan.put(soak + "/readyAt", first.path("start")).later(soak + "/readyAt", 5);
+    }
+
+    /** The soaked batch that is ground last. */
+    private static String later(Planted plan) {
+        String later = "";
+        for (JsonNode step : plan.at("/operations"))
+            if (step.path("seq").asInt() == 1
+                    && plan.at(plan.where("/batches", "id", step.path("batch").asText()) + "/soaks")
+                                    .size()
+                            > 0) later = step.path("batch").asText();
+        return later;
     }
 
     /** What was begun before the station went down stays there, and is no fault. */

@@ -139,6 +139,9 @@ final class PlantedFaults {
         breaks("fill-not-in-the-past", p -> p.put("/soak/0/fillAt", "2026-12-03T10:00:00-05:00"));
         breaks("soak-runs-forward", p -> p.put("/soak/0/readyAt", "2026-12-03T15:00:00-05:00"));
         breaks("bean-lots-of-tub", p -> p.put("/soak/0/beanLots", List.of("A", "B", "C")));
+        breaks(
+                "bean-lots-add-up",
+                p -> p.more(p.first("/soak", tub -> tub.has("beanLotGrams")) + "/beanLotGrams/0", 1));
         breaks("batches-of-tub", p -> p.drop("/soak/0/batches", 0));
         breaks("soak-group", p -> p.put("/soak/0/soakGroup", "black"));
         breaks("grind-when-ready", p -> p.later("/soak/0/readyAt", 600));

@@ -6,6 +6,7 @@ import dawnkettle.book.BookLine;
 import dawnkettle.book.ClosedBook;
 import dawnkettle.book.OrderLine;
 import dawnkettle.book.OrderNumber;
+import dawnkettle.measure.Celsius;
 import dawnkettle.plan.AnyEvening;
 import dawnkettle.plan.AnyShop;
 import dawnkettle.plan.DayFloor.DayHands;
@@ -17,6 +18,10 @@ import dawnkettle.plan.Evening;
 import dawnkettle.plan.Heading.Frozen;
 import dawnkettle.plan.PlanDay;
 import dawnkettle.plan.PlannedBatch;
+import dawnkettle.plan.SoakLook;
+import dawnkettle.plan.SoakLooks;
+import dawnkettle.plan.SoakObservation;
+import dawnkettle.plan.Temperatures;
 import dawnkettle.plan.WhatHappened;
 import dawnkettle.shop.Shop;
 import java.time.Instant;
@@ -30,7 +35,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Day after day of shops that never were, each planned again up to three times at any hour, with tubs filled, batches begun,
- * lots labelled, vans gone, batches lost, hands away, stations down and lines changed: by the independent checker no revision
+ * lots labelled, vans gone, batches lost, hands away, stations down, nights of another warmth and lines changed: by the independent checker no revision
  * changes what has happened or breaks a rule. {@code -Drevisions=1000} is the long form.
  */
 class RevisionCampaignTest {
@@ -81,12 +86,28 @@ class RevisionCampaignTest {
                     amended(evening.book(), seed + "-" + again, dice),
                     evening.outlook(),
                     evening.larder(),
-                    evening.soakRoom(),
+                    otherNight(evening.soakRoom(), dice),
                     new Evening.Committed(Optional.of(plan), happened(plan, now, labelled, dice), disruption),
                     now,
                     evening.budget());
             plan = planned(shop, evening, plan, "shop " + seed + " at " + now);
         }
+    }
+
+    /** Warmer or colder than was counted with, and sometimes with looks at the beans. */
+    private static Evening.SoakRoom otherNight(Evening.SoakRoom room, Random dice) {
+        Celsius then = Celsius.tenths(room.temperatures().room().tenths() + dice.nextInt(81) - 40);
+        List<SoakLook> looks = new ArrayList<>();
+        for (int i = dice.nextInt(8); i > 0; i--)
+            looks.add(new SoakLook(
+                    dice.nextInt(4) == 0 ? "black" : "yellow",
+                    new SoakObservation(
+                            Celsius.degrees(10 + dice.nextInt(15)), 60 * (6 + dice.nextInt(20)), dice.nextBoolean())));
+        return new Evening.SoakRoom(
+                new Temperatures(then, room.temperatures().tap(), "drawn again"),
+                room.call(),
+                room.occupied(),
+                SoakLooks.of(looks).beliefs());
     }
 
     private DayPlan planned(Shop shop, Evening evening, DayPlan before, String where) {

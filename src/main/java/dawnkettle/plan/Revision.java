@@ -7,6 +7,7 @@ import dawnkettle.plan.Heading.Frozen;
 import dawnkettle.shop.Product;
 import dawnkettle.shop.Recipe;
 import dawnkettle.shop.Shop;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -255,9 +256,20 @@ final class Revision {
         for (Brew brew : kept.brews())
             copy.names().keep(brew, brew.name, before.batch(brew.name).lot());
         DayPlan after = copy.write(wants, outcome);
-        if (!after.operations().equals(before.operations())) return after;
+        if (!isSameDay(after)) return after;
         return after.withQuality(after.quality()
                 .flatMap(now -> before.quality().map(was -> was.with(now.lateMinutes()))));
+    }
+
+    /** Whether what was proved of the run still is: the same steps, beans ready at the same minutes, the same stations open. */
+    private boolean isSameDay(DayPlan after) {
+        return after.operations().equals(before.operations())
+                && after.floor().stations().equals(before.floor().stations())
+                && ready(after).equals(ready(before));
+    }
+
+    private static Map<String, Instant> ready(DayPlan plan) {
+        return plan.soaks().stream().collect(Collectors.toMap(PlannedSoak::tub, PlannedSoak::readyAt));
     }
 
     private Evening withLosses() {

@@ -121,7 +121,9 @@ class LostBatchCheckTest {
         faults.put("inside-one-window: not begun, and its station is closed", p -> closed(p, ahead(p)));
         faults.put("hands-there: not begun, and nobody is there", p -> p.put("/hands", List.of()));
         faults.put("nothing-where-it-is-down: not begun, and its station is down", LostBatchCheckTest::down);
-        faults.put("grind-when-ready: kept and told of, but long ahead", p -> unready(p, later(p)));
+        faults.put(
+                "grind-when-ready: kept and told of, but long ahead",
+                p -> unready(ahead(p, other().id()), other().id()));
         faults.put(
                 "grind-when-ready: begun, and nobody is told",
                 p -> unready(p, other().id()).put("/warnings", List.of()));
@@ -159,15 +161,11 @@ class LostBatchCheckTest {
         return plan.put(soak + "/readyAt", first.path("start")).later(soak + "/readyAt", 5);
     }
 
-    /** The soaked batch that is ground last. */
-    private static String later(Planted plan) {
-        String later = "";
-        for (JsonNode step : plan.at("/operations"))
-            if (step.path("seq").asInt() == 1
-                    && plan.at(plan.where("/batches", "id", step.path("batch").asText()) + "/soaks")
-                                    .size()
-                            > 0) later = step.path("batch").asText();
-        return later;
+    /** As if the plan had been made the evening before, when nothing of the batch was begun. */
+    private static Planted ahead(Planted plan, String batch) {
+        unbegun(plan, batch);
+        plan.drop("/frozen", index(plan.where("/frozen", "id", other().lot().text())));
+        return plan.put("/computedAt", "2026-12-03T18:00:00-05:00");
     }
 
     /** What was begun before the station went down stays there, and is no fault. */

@@ -59,8 +59,7 @@ class PlanCheckTest {
 
     @Test
     void no_rule_goes_without_a_planted_fault() throws IOException {
-        Set<String> words =
-                Set.of("no-search", "orders-only", "tub-filled", "batch-started", "lot-labelled");
+        Set<String> words = Set.of("no-search", "orders-only", "tub-filled", "batch-started", "lot-labelled");
         assertThat(rules(file -> !file.endsWith("RevisionRules.java")).stream()
                         .filter(name -> !words.contains(name))
                         .collect(Collectors.toSet()))

@@ -11,6 +11,10 @@ import java.util.List;
 
 /** Computes the plan of a closed book and keeps it, once the conservation laws hold. */
 public final class PlanTomorrow implements Work {
+    private static final String WITHOUT_SEARCH =
+            "The search did not come out; this plan was made without it. Everything in it holds; the day may be longer than it"
+                    + " need be.";
+
     private final Office office;
     private final Evenings evenings;
     private final CountedYields yields;
@@ -51,7 +55,7 @@ public final class PlanTomorrow implements Work {
             return plan(productionDate, book, decodes);
         } catch (RuntimeException mistake) {
             office.tell("the plan with search did not come out (" + mistake.getMessage() + "); planning without it");
-            return plan(productionDate, book, 0);
+            return plan(productionDate, book, 0).withWarnings(List.of(WITHOUT_SEARCH));
         }
     }
 

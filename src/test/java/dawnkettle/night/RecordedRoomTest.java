@@ -111,8 +111,7 @@ class RecordedRoomTest {
     void a_look_counts_for_all_days_after_the_next() {
         Instant seen = tub().readyAt().minusSeconds(3_600);
         Instant written = LabelShop.DAY.atTime(3, 0).atZone(conf.house().zone()).toInstant();
-        ledger.records()
-                .add(new Recorded(new Fact.SoakSeen(LabelShop.DAY, tub().tub(), true), seen, written, "test"));
+        ledger.records().add(new Recorded(new Fact.SoakSeen(LabelShop.DAY, tub().tub(), true), seen, written, "test"));
         assertThat(beliefs(LabelShop.DAY.plusDays(1))).isEqualTo(SoakBeliefs.PUBLISHED);
         assertThat(beliefs(MONDAY).of(tub().soakGroup()).observations()).isEqualTo(1);
         assertThat(hours(beliefs(MONDAY).of(tub().soakGroup()))).isLessThan(hours(SoakBelief.PUBLISHED));

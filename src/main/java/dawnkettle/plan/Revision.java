@@ -56,16 +56,29 @@ final class Revision {
             wants.lines.forEach(this::keepDeclined);
             List<Brew> more = new Batches(shop, wants, limits()).make();
             Attempt.Outcome outcome = run(wants, more);
-            Set<String> failed = new LinkedHashSet<>();
-            outcome.failed().stream().filter(Brew::isKept).forEach(brew -> failed.add(brew.name));
-            if (!failed.isEmpty()) {
-                kept.lose(failed);
-                continue;
-            }
-            if (!outcome.failed().isEmpty()) outcome = withoutNew(wants);
+            if (gaveUp(outcome)) continue;
+            boolean hasRoom = outcome.failed().isEmpty();
+            if (!hasRoom) outcome = withoutNew(wants);
+            if (gaveUp(outcome)) continue;
             DayPlan after = write(wants, outcome);
-            return more.isEmpty() || !delaysVan(after) ? after : write(wants, withoutNew(wants));
+            if (!hasRoom || more.isEmpty() || !delaysVan(after)) return after;
+            Attempt.Outcome without = withoutNew(wants);
+            return failedOfBefore(without).isEmpty() ? write(wants, without) : after;
         }
+    }
+
+    /** Whether batches of the plan before find no place; they are given up, and the day is looked at anew. */
+    private boolean gaveUp(Attempt.Outcome outcome) {
+        Set<String> failed = failedOfBefore(outcome);
+        kept.lose(failed);
+        return !failed.isEmpty();
+    }
+
+    private static Set<String> failedOfBefore(Attempt.Outcome outcome) {
+        return outcome.failed().stream()
+                .filter(Brew::isKept)
+                .map(brew -> brew.name)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     /** A line keeps the lots that the sheet on the wall names for it, as far as it still wants them and they are not lost. */

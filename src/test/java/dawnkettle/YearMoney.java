@@ -129,14 +129,16 @@ final class YearMoney {
         return BigDecimal.valueOf(money.minor());
     }
 
-    /** A tub of two lots is half and half. */
+    /** A tub of two lots costs what the plan says it holds of each; where it does not say, half and half. */
     private BigDecimal beans(DayPlan plan) {
         BigDecimal sum = BigDecimal.ZERO;
         for (PlannedSoak soak : plan.soaks()) {
             long rest = soak.beans().milligrams();
             int lots = soak.beanLots().size();
             for (int i = 0; i < lots; i++) {
-                long some = (rest + lots - i - 1) / (lots - i);
+                long some = soak.lotBeans().size() == lots
+                        ? soak.lotBeans().get(i).milligrams()
+                        : (rest + lots - i - 1) / (lots - i);
                 sum = sum.add(beanPrices.get(soak.beanLots().get(i)).multiply(BigDecimal.valueOf(some)));
                 rest -= some;
             }

@@ -40,6 +40,8 @@ import picocli.CommandLine.Parameters;
             "  short CUSTOMER PRODUCT COUNT [of LOT] WHY       goods that never got there, for a credit",
             "  hold LOT WHY · release LOT by NAME WHY    nothing of it leaves until a person lets it go; a supplier's lot",
             "                                      holds all that was made with it",
+            "  away HANDS FROM UNTIL [DAY] [WHY]   who is not there, as 1 05:00 09:00; the day is planned again without",
+            "  down STATION FROM [UNTIL] [DAY] [WHY] · up STATION [TIME]    it stands · it works again; now and end are times",
             "  price PRODUCT AMOUNT from DATE [LIST]   what a pack costs from a day on",
             "  hours DAY HOURS                     of all hands together, as 41.5; else the scheduled ones are paid",
             "  cancel NUMBER WHY                   an earlier record was wrong and counts no more",

@@ -24,18 +24,25 @@ final class BeanPrices {
         this.lots = lots;
     }
 
-    /** A tub of two lots is counted half and half: the plan does not say how much of each it holds. */
+    /** Of each lot what the tub holds of it; half and half where a plan of old does not say. */
     BeanPrices add(List<PlannedSoak> soaks) {
         for (PlannedSoak soak : soaks) {
-            int count = Math.max(1, soak.beanLots().size());
-            List<Long> parts =
-                    Split.of(soak.beans().milligrams(), java.util.Collections.nCopies(count, BigDecimal.ONE));
-            for (int i = 0; i < count; i++) {
+            List<Mass> parts = parts(soak);
+            for (int i = 0; i < parts.size(); i++) {
                 String lot = soak.beanLots().isEmpty() ? "" : soak.beanLots().get(i);
-                add(soak.soakGroup(), lot, Mass.milligrams(parts.get(i)));
+                add(soak.soakGroup(), lot, parts.get(i));
             }
         }
         return this;
+    }
+
+    private static List<Mass> parts(PlannedSoak soak) {
+        if (soak.beanLots().isEmpty()) return List.of(soak.beans());
+        if (soak.lotBeans().size() == soak.beanLots().size()) return soak.lotBeans();
+        int count = soak.beanLots().size();
+        return Split.of(soak.beans().milligrams(), java.util.Collections.nCopies(count, BigDecimal.ONE)).stream()
+                .map(Mass::milligrams)
+                .toList();
     }
 
     /** @param lot may be one that nobody knows */

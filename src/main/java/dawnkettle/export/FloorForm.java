@@ -6,12 +6,16 @@ import dawnkettle.plan.DayFloor.DayChangeover;
 import dawnkettle.plan.DayFloor.DayHands;
 import dawnkettle.plan.DayFloor.DayStation;
 import dawnkettle.plan.DayFloor.Span;
+import dawnkettle.plan.Disruption;
+import dawnkettle.plan.Disruption.FewerHands;
+import dawnkettle.plan.Disruption.StationDown;
 import dawnkettle.plan.PlannedOperation;
 import dawnkettle.shop.Shop;
 import dawnkettle.shop.Tub;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.ZoneId;
+import java.util.List;
 
 /** The workroom of the day and what happens in it, as rows of the open form. */
 final class FloorForm {
@@ -65,6 +69,34 @@ final class FloorForm {
                 .grams("occupiesGrams", operation.occupies());
     }
 
+    /** Written only where somebody is away or something is down. */
+    void missing(Row row, Disruption missing) {
+        if (!missing.hands().isEmpty()) row.list("away", missing.hands(), this::write);
+        if (!missing.stations().isEmpty()) row.list("down", missing.stations(), this::write);
+    }
+
+    private Row write(FewerHands fewer) {
+        return write(fewer.span()).people("people", fewer.halfHands());
+    }
+
+    private Row write(StationDown down) {
+        return new Row()
+                .text("station", down.station())
+                .instant("from", down.span().from(), zone)
+                .instant("until", down.span().until(), zone);
+    }
+
+    private static Disruption readMissing(Fields plan) {
+        return new Disruption(
+                List.of(),
+                plan.isNothing("away")
+                        ? List.of()
+                        : plan.list("away", one -> new FewerHands(readSpan(one), one.halves("people"))),
+                plan.isNothing("down")
+                        ? List.of()
+                        : plan.list("down", one -> new StationDown(one.text("station"), readSpan(one))));
+    }
+
     static DayFloor read(Fields plan, Shop shop) {
         return new DayFloor(
                 plan.list("recipes", recipe -> RecipeForm.read(recipe, shop)),
@@ -72,7 +104,8 @@ final class FloorForm {
                 plan.list("presence", FloorForm::readSpan),
                 plan.list("stations", FloorForm::readStation),
                 plan.list("hands", hands -> new DayHands(readSpan(hands), hands.halves("people"))),
-                plan.list("changeovers", FloorForm::readChangeover));
+                plan.list("changeovers", FloorForm::readChangeover),
+                readMissing(plan));
     }
 
     private static Tub readTub(Fields fields) {

@@ -50,6 +50,7 @@ public final class PlanJson {
                 .list("hands", plan.floor().hands(), floor::write)
                 .list("changeovers", plan.floor().changeovers(), FloorForm::write)
                 .list("operations", plan.operations(), floor::write);
+        floor.missing(row, plan.floor().missing());
     }
 
     private static void leaving(Row row, DayPlan plan, Shop shop) {

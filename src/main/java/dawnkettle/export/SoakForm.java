@@ -1,8 +1,10 @@
 package dawnkettle.export;
 
 import dawnkettle.measure.Celsius;
+import dawnkettle.measure.Mass;
 import dawnkettle.plan.PlannedSoak;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Optional;
 
 /** One tub of soaking beans as a row of the open form. */
@@ -29,6 +31,12 @@ final class SoakForm {
                 .ifPresent(sure -> row.instant("readySoonestAt", sure.soonest(), zone)
                         .instant("readyLatestAt", sure.latest(), zone)
                         .whole("soakObservations", sure.observations()));
+        if (!soak.lotBeans().isEmpty())
+            row.wholes(
+                    "beanLotGrams",
+                    soak.lotBeans().stream()
+                            .map(mass -> Math.toIntExact(mass.inGrams()))
+                            .toList());
         return row;
     }
 
@@ -48,7 +56,13 @@ final class SoakForm {
                 fields.count("equivalentMinutes"),
                 fields.grams("leftOverGrams"),
                 fields.texts("batches"),
-                certainty(fields));
+                certainty(fields),
+                lotBeans(fields));
+    }
+
+    private static List<Mass> lotBeans(Fields fields) {
+        if (fields.isNothing("beanLotGrams")) return List.of();
+        return fields.wholes("beanLotGrams").stream().map(Mass::grams).toList();
     }
 
     private static Optional<PlannedSoak.Certainty> certainty(Fields fields) {

@@ -4,6 +4,7 @@ import dawnkettle.book.BookLine;
 import dawnkettle.book.ClosedBook;
 import dawnkettle.floor.Budget;
 import dawnkettle.plan.Allowances;
+import dawnkettle.plan.DayFloor;
 import dawnkettle.plan.DayPlan;
 import dawnkettle.plan.Disruption;
 import dawnkettle.plan.Evening;
@@ -15,6 +16,7 @@ import dawnkettle.plan.SoakCall;
 import dawnkettle.plan.WhatHappened;
 import dawnkettle.stock.Fact;
 import dawnkettle.stock.LotCode;
+import dawnkettle.stock.Missing;
 import dawnkettle.stock.Recorded;
 import dawnkettle.store.LabelRows;
 import java.time.Instant;
@@ -97,7 +99,10 @@ final class Evenings {
     private Evening.SoakRoom soakRoom(LocalDate productionDate) {
         Optional<SoakCall> call = office.ledger().soaks().find(productionDate).filter(found -> !found.isEmpty());
         return new Evening.SoakRoom(
-                office.edges().senses().thermometer().read(office.now()), call, occupied(productionDate));
+                office.edges().senses().thermometer().read(office.now()),
+                call,
+                occupied(productionDate),
+                new CountedSoaks(office).of(productionDate).beliefs());
     }
 
     /** Tubs of the day before, until their last batch is ground. */
@@ -118,9 +123,25 @@ final class Evenings {
 
     private Evening.Committed committed(LocalDate productionDate) {
         Optional<DayPlan> before = office.plan(productionDate);
-        return before.map(plan ->
-                        new Evening.Committed(before, facts(plan), new Disruption(lost(plan), List.of(), List.of())))
-                .orElse(Evening.Committed.NOTHING);
+        Disruption missing = missing(productionDate);
+        return before.map(plan -> new Evening.Committed(
+                        before, facts(plan), new Disruption(lost(plan), List.of(), List.of()).and(missing)))
+                .orElse(new Evening.Committed(Optional.empty(), List.of(), missing));
+    }
+
+    /** Who is away and what is down, as it was written down. */
+    private Disruption missing(LocalDate productionDate) {
+        Missing missing = Missing.of(office.ledger().records().ofRoom(productionDate));
+        return new Disruption(
+                List.of(),
+                missing.away().stream()
+                        .map(one ->
+                                new Disruption.FewerHands(new DayFloor.Span(one.from(), one.until()), one.halfHands()))
+                        .toList(),
+                missing.down().stream()
+                        .map(one ->
+                                new Disruption.StationDown(one.station(), new DayFloor.Span(one.from(), one.until())))
+                        .toList());
     }
 
     /** Batches of a plan that were written down as lost. */

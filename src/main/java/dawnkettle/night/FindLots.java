@@ -10,6 +10,7 @@ import dawnkettle.stock.KnownLots.Bought;
 import dawnkettle.stock.KnownLots.Made;
 import dawnkettle.stock.KnownLots.Packs;
 import dawnkettle.stock.LotCode;
+import dawnkettle.stock.Missing;
 import dawnkettle.stock.Quantity;
 import dawnkettle.stock.Recorded;
 import java.time.DateTimeException;
@@ -46,7 +47,17 @@ public final class FindLots {
         Map<LotCode, Long> losses = new HashMap<>();
         for (Made one : made)
             office.ledger().records().lossOf(one.lot()).ifPresent(number -> losses.put(one.lot(), number));
-        return new KnownLots.Past(tubs(), office.ledger().records().holds(office.shop()), losses, numbered(words));
+        return new KnownLots.Past(
+                tubs(), office.ledger().records().holds(office.shop()), losses, down(), numbered(words));
+    }
+
+    /** Stations that are down today or on the next making day. */
+    private List<Fact.Down> down() {
+        LocalDate today =
+                LocalDate.ofInstant(office.now(), office.shop().house().zone());
+        return Stream.of(today, office.shop().calendar().next(today))
+                .flatMap(day -> Missing.of(office.ledger().records().ofRoom(day)).down().stream())
+                .toList();
     }
 
     /** The record that a cancelling one names. */

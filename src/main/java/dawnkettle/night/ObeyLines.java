@@ -56,7 +56,13 @@ final class ObeyLines {
     }
 
     private static boolean mayWrite(Set<String> words, String kind) {
-        return words.contains(kind.toLowerCase(Locale.ROOT).equals("cooked") ? "cook" : kind.toLowerCase(Locale.ROOT));
+        return words.contains(
+                switch (kind.toLowerCase(Locale.ROOT)) {
+                    case "cooked" -> "cook";
+                    case "away" -> "hands";
+                    case "up" -> "down";
+                    default -> kind.toLowerCase(Locale.ROOT);
+                });
     }
 
     private String done(String first, List<String> words) {
@@ -69,10 +75,11 @@ final class ObeyLines {
         };
     }
 
-    /** What a thumb leaves out: "cook" for cooked, a batch of today's plan for its lot, why a batch is lost. */
+    /** What a thumb leaves out: "cook" for cooked, "hands" for away, a batch of today's plan for its lot, why a batch is lost. */
     private List<String> asTyped(List<String> words) {
         List<String> typed = new ArrayList<>(words);
         if (!typed.isEmpty() && typed.get(0).equalsIgnoreCase("cook")) typed.set(0, "cooked");
+        if (!typed.isEmpty() && typed.get(0).equalsIgnoreCase("hands")) typed.set(0, "away");
         if (typed.size() > 1) typed.set(1, lot(typed.get(1)));
         boolean lost = typed.size() == 2 && typed.get(0).equalsIgnoreCase("lost");
         if (lost) typed.add("told by mail");

@@ -20,7 +20,7 @@ public record OrderMailSettings(
             new OrderMailSettings(List.of(), Map.of(), Map.of(), Duration.ofMinutes(2), Limits.USUAL);
 
     /** What a crew address may be permitted to write. */
-    public static final Set<String> CREW_WORDS = Set.of("lost", "count", "yield", "cook", "hands", "sold");
+    public static final Set<String> CREW_WORDS = Set.of("lost", "count", "yield", "cook", "hands", "down", "sold");
 
     public OrderMailSettings {
         owners = List.copyOf(owners);

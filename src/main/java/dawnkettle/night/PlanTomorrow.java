@@ -11,14 +11,20 @@ import java.util.List;
 
 /** Computes the plan of a closed book and keeps it, once the conservation laws hold. */
 public final class PlanTomorrow implements Work {
+    private static final String WITHOUT_SEARCH =
+            "The search did not come out; this plan was made without it. Everything in it holds; the day may be longer than it"
+                    + " need be.";
+
     private final Office office;
     private final Evenings evenings;
     private final CountedYields yields;
+    private final CountedSoaks soaks;
 
     public PlanTomorrow(Office office) {
         this.office = office;
         this.evenings = new Evenings(office);
         this.yields = new CountedYields(office);
+        this.soaks = new CountedSoaks(office);
     }
 
     @Override
@@ -49,7 +55,7 @@ public final class PlanTomorrow implements Work {
             return plan(productionDate, book, decodes);
         } catch (RuntimeException mistake) {
             office.tell("the plan with search did not come out (" + mistake.getMessage() + "); planning without it");
-            return plan(productionDate, book, 0);
+            return plan(productionDate, book, 0).withWarnings(List.of(WITHOUT_SEARCH));
         }
     }
 
@@ -57,7 +63,7 @@ public final class PlanTomorrow implements Work {
         Shop shop = yields.shop(productionDate);
         Evening evening = evenings.of(productionDate, book, decodes);
         DayPlan plan = PlanDay.of(shop, evening);
-        return yields.told(plan.withAdvice(waysOut(shop, evening, plan)));
+        return soaks.told(yields.told(plan.withAdvice(waysOut(shop, evening, plan))));
     }
 
     /** What would help is only advice: a plan stands without it. */

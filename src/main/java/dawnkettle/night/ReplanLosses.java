@@ -12,7 +12,10 @@ import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.stream.Stream;
 
-/** After a batch was lost: the rest of its day is planned again, once for each loss, and what changed is printed. */
+/**
+ * After a batch was lost, somebody is away or a station is down: the rest of the day is planned again, once for each such
+ * record, and what changed is printed.
+ */
 final class ReplanLosses {
     static final String STEP = "plan after a loss";
 
@@ -30,15 +33,16 @@ final class ReplanLosses {
                 .forEach(day -> lostSince(day).ifPresent(number -> step.accept(new StepKey(STEP, day, number), day)));
     }
 
-    /** The number of the last loss that the plan in force does not know of. */
+    /** The number of the last such record that the plan in force does not know of. */
     private Optional<Integer> lostSince(LocalDate day) {
         Optional<DayPlan> plan = office.plan(day);
         if (plan.isEmpty()) return Optional.empty();
         Instant computed = plan.get().heading().computedAt();
-        return office.ledger().records().all(day, Fact.Kind.LOST).stream()
+        Stream<Long> losses = office.ledger().records().all(day, Fact.Kind.LOST).stream()
                 .filter(recorded -> recorded.recordedAt().isAfter(computed))
                 .flatMap(recorded -> lot(recorded).stream())
-                .flatMap(lot -> office.ledger().records().lossOf(lot).stream())
+                .flatMap(lot -> office.ledger().records().lossOf(lot).stream());
+        return Stream.concat(losses, office.ledger().records().roomChangedSince(day, computed).stream())
                 .max(Comparator.naturalOrder())
                 .map(Math::toIntExact);
     }

@@ -33,7 +33,10 @@ final class TypedLines {
             "hold",
             "release",
             "cancel",
-            "hands");
+            "away",
+            "hands",
+            "down",
+            "up");
 
     private static final Pattern QUOTE_HEAD =
             Pattern.compile("(?i)(on .{4,120} wrote:|-+ ?original message ?-+|from: .*|_{10,})");

@@ -90,7 +90,7 @@ final class Attempt {
                 .filter(tub -> tub.soakGroup.equals(group))
                 .map(tub -> tub.ready)
                 .min(Integer::compare);
-        Optional<Integer> filled = shop.floor().tubs().stream().findFirst().flatMap(times::earliestReady);
+        Optional<Integer> filled = shop.floor().tubs().stream().findFirst().flatMap(times.of(group)::earliestReady);
         return committed.or(() -> filled).orElse(0);
     }
 

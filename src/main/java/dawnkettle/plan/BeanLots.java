@@ -38,6 +38,7 @@ final class BeanLots {
     PlannedSoak planned(TubDraft tub, DayClock clock, List<String> batches, int firstGrind) {
         List<String> lots = tub.beanLots.isEmpty() ? take(tub) : tub.beanLots;
         Temperatures temperatures = evening.soakRoom().temperatures();
+        SoakBelief belief = evening.soakRoom().beliefs().of(tub.soakGroup);
         return new PlannedSoak(
                 tub.tub.code(),
                 tub.soakGroup,
@@ -50,20 +51,18 @@ final class BeanLots {
                 clock.instant(tub.fill),
                 clock.instant(tub.ready),
                 clock.instant(tub.latest),
-                evening.soakRoom()
-                        .belief()
-                        .law()
+                belief.law()
                         .equivalentMinutes(
                                 TubWater.of(tub.water, temperatures, tub.tub, clock.instant(tub.fill)),
                                 firstGrind - tub.fill),
                 batches.isEmpty() && !tub.committed ? Mass.ZERO : tub.left(),
                 batches,
-                Optional.of(certainty(tub, clock)));
+                Optional.of(certainty(tub, clock, belief)),
+                tub.lotBeans.size() > 1 ? tub.lotBeans : List.of());
     }
 
     /** How sure it is when the beans are ready, by the mean of the water from filling to ready. */
-    private PlannedSoak.Certainty certainty(TubDraft tub, DayClock clock) {
-        SoakBelief belief = evening.soakRoom().belief();
+    private PlannedSoak.Certainty certainty(TubDraft tub, DayClock clock, SoakBelief belief) {
         TubWater water = TubWater.of(tub.water, evening.soakRoom().temperatures(), tub.tub, clock.instant(tub.fill));
         double factor = belief.factor(belief.law().course(water).mean());
         int minutes = tub.ready - tub.fill;
@@ -87,11 +86,14 @@ final class BeanLots {
         for (var lot : left.entrySet()) {
             if (wanted.isZero()) break;
             if (lot.getValue().isZero() || !serves(lot.getKey(), tub.soakGroup)) continue;
-            Mass taken = Mass.min(wanted, lot.getValue());
+            Mass taken = Mass.grams(Mass.min(wanted, lot.getValue()).inGrams(RoundingMode.DOWN));
+            if (taken.isZero()) continue;
             lot.setValue(lot.getValue().minus(taken));
             wanted = wanted.minus(taken);
             lots.add(lot.getKey().lot());
+            tub.lotBeans.add(taken);
         }
+        if (!wanted.isZero()) tub.lotBeans.clear(); // more is wanted than was booked in: nobody knows of which lot
         tub.beanLots.addAll(lots);
         return lots;
     }

@@ -29,7 +29,7 @@ final class CallSoak {
     SoakCall of(Attempt.Outcome outcome, Instant closesAt, List<String> waysOut) {
         int earliest = clock.minuteAtOrAfter(closesAt) + TubTimes.HEAD_START_MINUTES;
         TubTimes afterClose = new TubTimes(
-                evening.soakRoom().belief().law(),
+                evening.soakRoom().beliefs(),
                 evening.soakRoom().temperatures(),
                 clock,
                 TubTimes.fillMinutes(shop.floor(), shop.calendar(), clock, earliest));
@@ -49,6 +49,7 @@ final class CallSoak {
         int first = tub.brews.stream().mapToInt(outcome::start).min().orElse(tub.ready);
         int last = tub.brews.stream().mapToInt(outcome::start).max().orElse(tub.ready);
         return afterClose
+                .of(tub.soakGroup)
                 .filling(
                         tub.tub,
                         first + PATIENCE_MINUTES,
@@ -66,6 +67,12 @@ final class CallSoak {
                 .toList();
     }
 
+    private String howSure(String group, Temperatures temperatures) {
+        SoakBelief belief = evening.soakRoom().beliefs().of(group);
+        String sentence = belief.sentence(temperatures.room().degrees());
+        return belief.observations() == 0 ? sentence : "Of " + group + " beans: " + sentence;
+    }
+
     private List<String> notes(List<PlannedSoak> tubs, List<String> waysOut) {
         if (tubs.isEmpty()) return List.of();
         Temperatures temperatures = evening.soakRoom().temperatures();
@@ -76,7 +83,12 @@ final class CallSoak {
                 "The soak is counted with %s (%s). Published figures differ by hours: look at the beans before grinding.",
                 temperatures.room(),
                 temperatures.source()));
-        notes.add(evening.soakRoom().belief().sentence(temperatures.room().degrees()));
+        tubs.stream()
+                .map(PlannedSoak::soakGroup)
+                .distinct()
+                .map(group -> howSure(group, temperatures))
+                .distinct()
+                .forEach(notes::add);
         CallAllowances.beans(shop, evening.outlook().allowances())
                 .forEach((group, beans) -> notes.add(String.format(
                         Locale.ROOT,

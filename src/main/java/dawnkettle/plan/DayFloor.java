@@ -5,14 +5,30 @@ import dawnkettle.shop.Tub;
 import java.time.Instant;
 import java.util.List;
 
-/** The workroom as it was counted with on the day, so that anyone can check the plan by itself. */
+/**
+ * The workroom as it was counted with on the day, so that anyone can check the plan by itself.
+ *
+ * @param missing who is away and what is down; the windows and hands are those that are left
+ */
 public record DayFloor(
         List<Recipe> recipes,
         List<Tub> tubs,
         List<Span> presence,
         List<DayStation> stations,
         List<DayHands> hands,
-        List<DayChangeover> changeovers) {
+        List<DayChangeover> changeovers,
+        Disruption missing) {
+    /** A workroom in which all are there and everything works. */
+    public DayFloor(
+            List<Recipe> recipes,
+            List<Tub> tubs,
+            List<Span> presence,
+            List<DayStation> stations,
+            List<DayHands> hands,
+            List<DayChangeover> changeovers) {
+        this(recipes, tubs, presence, stations, hands, changeovers, Disruption.NONE);
+    }
+
     public DayFloor {
         recipes = List.copyOf(recipes);
         tubs = List.copyOf(tubs);

@@ -52,6 +52,11 @@ public record Disruption(List<LostBatch> batches, List<FewerHands> hands, List<S
         return all;
     }
 
+    /** What of it is of the workroom. */
+    Disruption ofRoom() {
+        return new Disruption(List.of(), hands, stations);
+    }
+
     public boolean isNone() {
         return batches.isEmpty() && hands.isEmpty() && stations.isEmpty();
     }

@@ -34,7 +34,7 @@ public record Evening(
                 soakRoom.temperatures(),
                 soakRoom.call(),
                 soakRoom.occupied(),
-                soakRoom.belief().readyAtOnce());
+                soakRoom.beliefs().readyAtOnce());
         return new Evening(book, outlook, larder, ready, committed, now, budget.within(0, budget.guardMillis()));
     }
 
@@ -87,17 +87,17 @@ public record Evening(
      *
      * @param call what was put to soak before the close; empty where nothing had to be
      * @param occupied tubs in which other beans still soak
-     * @param belief how fast this shop's beans soak, and how sure that is
+     * @param beliefs how fast this shop's beans soak, and how sure that is
      */
     public record SoakRoom(
-            Temperatures temperatures, Optional<SoakCall> call, List<Occupied> occupied, SoakBelief belief) {
+            Temperatures temperatures, Optional<SoakCall> call, List<Occupied> occupied, SoakBeliefs beliefs) {
         public SoakRoom {
             occupied = List.copyOf(occupied);
         }
 
         /** With nothing but the published figures to go by. */
         public SoakRoom(Temperatures temperatures, Optional<SoakCall> call, List<Occupied> occupied) {
-            this(temperatures, call, occupied, SoakBelief.PUBLISHED);
+            this(temperatures, call, occupied, SoakBeliefs.PUBLISHED);
         }
     }
 

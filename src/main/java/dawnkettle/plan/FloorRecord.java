@@ -34,7 +34,8 @@ final class FloorRecord {
                 floor.hands().stream()
                         .map(hands -> new DayFloor.DayHands(span(hands.window()), hands.halves()))
                         .toList(),
-                changeovers(floor));
+                changeovers(floor),
+                disruption.ofRoom());
     }
 
     private static List<DayFloor.DayChangeover> changeovers(FloorOfDay floor) {

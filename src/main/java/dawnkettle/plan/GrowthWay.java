@@ -10,6 +10,7 @@ import dawnkettle.shop.WorkStation;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 
 /**
@@ -69,9 +70,15 @@ public record GrowthWay(String name, UnaryOperator<Shop> shop) {
 
     /** One person more as long as anybody is there. */
     static GrowthWay oneHandMore() {
+        return oneHandMore(opening -> true);
+    }
+
+    /** One hand more in some of the stretches in which anybody is there. */
+    static GrowthWay oneHandMore(Predicate<Opening> when) {
         return new GrowthWay("one hand more", shop -> {
             List<Crew> crews = shop.floor().crews().stream()
-                    .map(crew -> new Crew(crew.opening(), crew.halfHands() + Losses.HAND))
+                    .map(crew ->
+                            when.test(crew.opening()) ? new Crew(crew.opening(), crew.halfHands() + Losses.HAND) : crew)
                     .toList();
             return shop.withFloor(
                     floor(shop.floor(), shop.floor().stations(), shop.floor().tubs(), crews));

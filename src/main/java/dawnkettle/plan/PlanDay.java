@@ -27,8 +27,8 @@ public final class PlanDay {
         this.shop = new CooledRecipes(shop).shop();
         this.evening = evening;
         this.clock = new DayClock(evening.book().productionDate(), shop.house().zone());
-        this.times = new TubTimes(
-                evening.soakRoom().belief().law(), evening.soakRoom().temperatures(), clock, fillMinutes());
+        this.times =
+                new TubTimes(evening.soakRoom().beliefs(), evening.soakRoom().temperatures(), clock, fillMinutes());
     }
 
     /**
@@ -59,7 +59,7 @@ public final class PlanDay {
         PlanDay ready = new PlanDay(shop, evening.withBeansReady());
         Wants same = ready.wants();
         SoakWaysOut.Day soaked = day(same, ready.search(same));
-        return new SoakWaysOut(times, clock, outcome.tubs().get(0).tub).of(planned, soaked);
+        return new SoakWaysOut(times, clock, outcome.tubs().get(0)).of(planned, soaked);
     }
 
     private SoakWaysOut.Day day(Wants wants, Attempt.Outcome outcome) {
@@ -130,7 +130,7 @@ public final class PlanDay {
     private Mass stillToSoak(String group) {
         Soaking soaking = soaking();
         Mass tubs = Mass.sum(soaking.free().stream()
-                .filter(tub -> times.earliestReady(tub).isPresent())
+                .filter(tub -> times.of(group).earliestReady(tub).isPresent())
                 .map(Tub::mostBeans)
                 .toList());
         List<dawnkettle.stock.BeanLot> lots = evening.larder().beans().stream()
@@ -203,7 +203,7 @@ public final class PlanDay {
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no tub " + soak.tub()));
         int fill = clock.minute(soak.fillAt());
-        SoakLaw.Course course = times.course(tub, soak.waterTemperature(), fill);
+        SoakLaw.Course course = times.of(soak.soakGroup()).course(tub, soak.waterTemperature(), fill);
         TubDraft draft = new TubDraft(
                 tub,
                 soak.soakGroup(),
@@ -212,6 +212,7 @@ public final class PlanDay {
                         soak.waterTemperature(), fill, fill + course.readyMinutes(), fill + course.latestMinutes()),
                 soak.beans());
         draft.beanLots.addAll(soak.beanLots());
+        draft.lotBeans.addAll(soak.lotBeans());
         return draft;
     }
 }

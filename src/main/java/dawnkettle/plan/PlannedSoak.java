@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param leftOver soaked beans that no batch takes: drained and chilled, or lost
  * @param batches ids of the batches ground from it, in the order of grinding
  * @param certainty how sure {@code readyAt} is; empty where nobody knows any more
+ * @param lotBeans dry beans of each lot in it, in the order of the lots; empty of one lot, and where it is not known
  */
 public record PlannedSoak(
         String tub,
@@ -37,9 +38,11 @@ public record PlannedSoak(
         int equivalentMinutes,
         Mass leftOver,
         List<String> batches,
-        Optional<Certainty> certainty) {
+        Optional<Certainty> certainty,
+        List<Mass> lotBeans) {
     public PlannedSoak {
         beanLots = List.copyOf(beanLots);
+        lotBeans = List.copyOf(lotBeans);
         batches = List.copyOf(batches);
     }
 
@@ -74,7 +77,8 @@ public record PlannedSoak(
                 equivalentMinutes,
                 leftOver,
                 batches,
-                Optional.empty());
+                Optional.empty(),
+                List.of());
     }
 
     /**

@@ -3,6 +3,7 @@ package dawnkettle.plan;
 import dawnkettle.floor.Shortfall;
 import dawnkettle.floor.Shortfalls;
 import dawnkettle.measure.Mass;
+import dawnkettle.stock.RoomTold;
 import java.math.RoundingMode;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -56,8 +57,23 @@ final class Remarks {
                 + shortfall.jobsTooMany() + " batches too many before it: at least " + most;
     }
 
+    /** Who is away and what is down. */
+    private List<String> missing() {
+        RoomTold told = new RoomTold(clock.zone());
+        Disruption missing = evening.committed().disruption();
+        List<String> lines = new ArrayList<>();
+        for (Disruption.FewerHands fewer : missing.hands())
+            lines.add("Counted with: "
+                    + told.away(
+                            fewer.halfHands(), fewer.span().from(), fewer.span().until()) + ".");
+        for (Disruption.StationDown down : missing.stations())
+            lines.add("Counted with: "
+                    + told.down(down.station(), down.span().from(), down.span().until()) + ".");
+        return lines;
+    }
+
     List<String> warnings(Attempt.Outcome outcome, List<PlannedRoute> routes) {
-        List<String> warnings = new ArrayList<>();
+        List<String> warnings = new ArrayList<>(missing());
         for (PlannedRoute route : routes)
             if (route.lateMinutes() > 0)
                 warnings.add("Van " + route.route() + " is packed " + route.lateMinutes() + " min late, at "

@@ -7,6 +7,7 @@ import dawnkettle.plan.Heading.Frozen;
 import dawnkettle.shop.Product;
 import dawnkettle.shop.Recipe;
 import dawnkettle.shop.Shop;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -55,16 +56,29 @@ final class Revision {
             wants.lines.forEach(this::keepDeclined);
             List<Brew> more = new Batches(shop, wants, limits()).make();
             Attempt.Outcome outcome = run(wants, more);
-            Set<String> failed = new LinkedHashSet<>();
-            outcome.failed().stream().filter(Brew::isKept).forEach(brew -> failed.add(brew.name));
-            if (!failed.isEmpty()) {
-                kept.lose(failed);
-                continue;
-            }
-            if (!outcome.failed().isEmpty()) outcome = withoutNew(wants);
+            if (gaveUp(outcome)) continue;
+            boolean hasRoom = outcome.failed().isEmpty();
+            if (!hasRoom) outcome = withoutNew(wants);
+            if (gaveUp(outcome)) continue;
             DayPlan after = write(wants, outcome);
-            return more.isEmpty() || !delaysVan(after) ? after : write(wants, withoutNew(wants));
+            if (!hasRoom || more.isEmpty() || !delaysVan(after)) return after;
+            Attempt.Outcome without = withoutNew(wants);
+            return failedOfBefore(without).isEmpty() ? write(wants, without) : after;
         }
+    }
+
+    /** Whether batches of the plan before find no place; they are given up, and the day is looked at anew. */
+    private boolean gaveUp(Attempt.Outcome outcome) {
+        Set<String> failed = failedOfBefore(outcome);
+        kept.lose(failed);
+        return !failed.isEmpty();
+    }
+
+    private static Set<String> failedOfBefore(Attempt.Outcome outcome) {
+        return outcome.failed().stream()
+                .filter(Brew::isKept)
+                .map(brew -> brew.name)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     /** A line keeps the lots that the sheet on the wall names for it, as far as it still wants them and they are not lost. */
@@ -255,9 +269,20 @@ final class Revision {
         for (Brew brew : kept.brews())
             copy.names().keep(brew, brew.name, before.batch(brew.name).lot());
         DayPlan after = copy.write(wants, outcome);
-        if (!after.operations().equals(before.operations())) return after;
+        if (!isSameDay(after)) return after;
         return after.withQuality(after.quality()
                 .flatMap(now -> before.quality().map(was -> was.with(now.lateMinutes()))));
+    }
+
+    /** Whether what was proved of the run still is: the same steps, beans ready at the same minutes, the same stations open. */
+    private boolean isSameDay(DayPlan after) {
+        return after.operations().equals(before.operations())
+                && after.floor().stations().equals(before.floor().stations())
+                && ready(after).equals(ready(before));
+    }
+
+    private static Map<String, Instant> ready(DayPlan plan) {
+        return plan.soaks().stream().collect(Collectors.toMap(PlannedSoak::tub, PlannedSoak::readyAt));
     }
 
     private Evening withLosses() {

@@ -28,6 +28,15 @@ public final class SoakLearning {
     /** Share of observations that are slips of the pen (no source). */
     private static final double SLIPS = 0.10;
 
+    /**
+     * However often somebody calls beans ready early, no soak is counted shorter than this share of the published one: ten
+     * hours at 20 °C, which is the everyday rule (common practice, no source).
+     */
+    private static final double SAFE_SHARE = 0.72;
+
+    private static final int SAFE_FROM = 5;
+    private static final int SAFE_TO = 30;
+
     private SoakLearning() {}
 
     /** The belief after all of a shop's observations, from the published figures. */
@@ -44,8 +53,19 @@ public final class SoakLearning {
         double heaviest = pairs.stream().mapToDouble(Pair::logWeight).max().orElseThrow();
         Moments moments = new Moments();
         for (Pair pair : pairs) moments.add(StrictMath.exp(pair.logWeight() - heaviest), pair.rate(), pair.joules());
-        return new SoakBelief(
-                law(published.law(), moments.rate(), moments.joules()), moments.spread(), observations.size());
+        SoakLaw learnt = safe(law(published.law(), moments.rate(), moments.joules()), published.law());
+        return new SoakBelief(learnt, moments.spread(), observations.size());
+    }
+
+    /** Slower where it has to be, so that at no temperature of a soak room the beans are counted ready too soon. */
+    private static SoakLaw safe(SoakLaw learnt, SoakLaw published) {
+        double least = Double.MAX_VALUE;
+        for (int celsius = SAFE_FROM; celsius <= SAFE_TO; celsius++)
+            least = Math.min(
+                    least, learnt.hoursTo(learnt.target(), celsius) / published.hoursTo(published.target(), celsius));
+        return least >= SAFE_SHARE
+                ? learnt
+                : law(learnt, StrictMath.log(SAFE_SHARE / least), learnt.activationJoules());
     }
 
     /** A logarithm by which k1 is moved, an energy, and how well both agree with all that is known. */

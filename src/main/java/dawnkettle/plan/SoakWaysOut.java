@@ -21,10 +21,11 @@ final class SoakWaysOut {
     private final DayClock clock;
     private final Tub tub;
 
-    SoakWaysOut(TubTimes times, DayClock clock, Tub tub) {
-        this.times = times;
+    /** @param first the tub that is filled first */
+    SoakWaysOut(TubTimes times, DayClock clock, TubDraft first) {
+        this.times = times.of(first.soakGroup);
         this.clock = clock;
-        this.tub = tub;
+        this.tub = first.tub;
     }
 
     /**

@@ -114,7 +114,7 @@ final class Soaking {
     private boolean lastsForNewTub(TubDraft committed) {
         return free().stream()
                 .findFirst()
-                .flatMap(times::earliestReady)
+                .flatMap(times.of(committed.soakGroup)::earliestReady)
                 .filter(ready -> ready + NEW_TUB_MARGIN_MINUTES <= committed.latest)
                 .isPresent();
     }
@@ -131,11 +131,12 @@ final class Soaking {
             while (until > at) {
                 int first = grinds.get(at).minute();
                 int last = grinds.get(until - 1).minute();
-                Optional<TubDraft.Filling> filling = times.filling(
-                        tub,
-                        first,
-                        last,
-                        new TubTimes.Window(freeFrom.getOrDefault(tub.code(), Integer.MIN_VALUE), taken));
+                Optional<TubDraft.Filling> filling = times.of(group)
+                        .filling(
+                                tub,
+                                first,
+                                last,
+                                new TubTimes.Window(freeFrom.getOrDefault(tub.code(), Integer.MIN_VALUE), taken));
                 if (filling.isPresent()) {
                     fill(new TubDraft(tub, group, false, filling.get(), beans(grinds, at, until)), grinds, at);
                     return until - at;

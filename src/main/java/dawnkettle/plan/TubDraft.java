@@ -17,6 +17,7 @@ final class TubDraft {
     final int latest;
     final Mass beans;
     final List<String> beanLots = new ArrayList<>();
+    final List<Mass> lotBeans = new ArrayList<>();
     final List<Brew> brews = new ArrayList<>();
     private Mass left;
 

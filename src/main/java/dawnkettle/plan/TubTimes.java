@@ -28,17 +28,29 @@ final class TubTimes {
     /** Farther back than this no filling is looked for. */
     private static final int DAYS_BACK = 4;
 
+    private final SoakBeliefs beliefs;
+    private final Map<String, TubTimes> groups = new HashMap<>();
     private final SoakLaw law;
     private final Temperatures temperatures;
     private final DayClock clock;
     private final List<Integer> fills;
     private final Map<String, SoakLaw.Course> courses = new HashMap<>();
 
-    TubTimes(SoakLaw law, Temperatures temperatures, DayClock clock, List<Integer> fills) {
-        this.law = law;
+    TubTimes(SoakBeliefs beliefs, Temperatures temperatures, DayClock clock, List<Integer> fills) {
+        this.beliefs = beliefs;
+        this.law = beliefs.otherwise().law();
         this.temperatures = temperatures;
         this.clock = clock;
         this.fills = fills;
+    }
+
+    /** The times of beans that soak as those of a group do. */
+    TubTimes of(String soakGroup) {
+        SoakBelief own = beliefs.of(soakGroup);
+        return own.law().equals(law)
+                ? this
+                : groups.computeIfAbsent(
+                        soakGroup, any -> new TubTimes(SoakBeliefs.all(own), temperatures, clock, fills));
     }
 
     /** Minutes of {@code clock} at which somebody is there to fill a tub, from {@code earliest} on. */

@@ -2,6 +2,8 @@ package dawnkettle.plan;
 
 import dawnkettle.floor.Budget;
 import dawnkettle.plan.Evening.Larder;
+import dawnkettle.shop.Crew;
+import dawnkettle.shop.Opening;
 import dawnkettle.shop.Product;
 import dawnkettle.shop.Route;
 import dawnkettle.shop.Shop;
@@ -71,7 +73,7 @@ public final class WaysOut {
     private List<String> lines() {
         for (int minutes : new int[] {30, 60})
             tried("a start " + minutes + " minutes earlier", GrowthWay.startEarlier(minutes));
-        tried(handMore(), GrowthWay.oneHandMore());
+        handMore();
         movable().ifPresent(this::theDayBefore);
         waiting().ifPresent(this::waits);
         List<String> lines = new ArrayList<>(helps);
@@ -80,14 +82,28 @@ public final class WaysOut {
         return lines;
     }
 
-    private String handMore() {
-        var crews = shop.floor().crews();
-        return "one hand more from " + crews.get(0).opening().from() + " to "
-                + crews.get(crews.size() - 1).opening().until();
+    /** All day; where one stretch of it alone gives as much, that stretch. */
+    private void handMore() {
+        List<Opening> stretches =
+                shop.floor().crews().stream().map(Crew::opening).toList();
+        Effect allDay = effect(GrowthWay.oneHandMore());
+        Optional<Opening> enough = allDay.against(now).isEmpty()
+                ? Optional.empty()
+                : stretches.stream()
+                        .filter(one ->
+                                effect(GrowthWay.oneHandMore(one::equals)).equals(allDay))
+                        .findFirst();
+        Opening told = enough.orElseGet(() -> new Opening(
+                stretches.get(0).from(), stretches.get(stretches.size() - 1).until()));
+        tell("one hand more from " + told.from() + " to " + told.until(), allDay);
     }
 
     private void tried(String name, GrowthWay way) {
-        tell(name, Effect.of(PlanDay.of(way.shop().apply(shop), quick(evening.larder()))));
+        tell(name, effect(way));
+    }
+
+    private Effect effect(GrowthWay way) {
+        return Effect.of(PlanDay.of(way.shop().apply(shop), quick(evening.larder())));
     }
 
     private void tell(String name, Effect then) {

@@ -4,6 +4,7 @@ import dawnkettle.measure.Celsius;
 import dawnkettle.measure.Mass;
 import dawnkettle.measure.Money;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -39,7 +40,9 @@ public sealed interface Fact {
         HELD(Held.class, HeldBought.class),
         RELEASED(Released.class, ReleasedBought.class),
         CANCELLED(Cancelled.class),
-        WORKED(Worked.class);
+        WORKED(Worked.class),
+        AWAY(Away.class),
+        DOWN(Down.class, Up.class);
 
         private final List<Class<?>> facts;
 
@@ -192,6 +195,15 @@ public sealed interface Fact {
 
     /** All hands together really worked so long on a making day. */
     record Worked(LocalDate productionDate, Duration hours) implements Fact {}
+
+    /** Half people who are not there in a stretch of a making day. */
+    record Away(LocalDate productionDate, int halfHands, Instant from, Instant until, String why) implements Fact {}
+
+    /** A station at which nothing is done in a stretch of a making day. */
+    record Down(LocalDate productionDate, String station, Instant from, Instant until, String why) implements Fact {}
+
+    /** A station that stood works again from an instant on. */
+    record Up(LocalDate productionDate, String station, Instant from) implements Fact {}
 
     /** An earlier record was wrong and counts no more. */
     record Cancelled(long number, String why) implements Fact {}

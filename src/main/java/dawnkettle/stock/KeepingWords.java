@@ -33,7 +33,10 @@ final class KeepingWords {
             "found",
             "cancel",
             "price",
-            "hours");
+            "hours",
+            "away",
+            "down",
+            "up");
 
     private final FactWords words;
     private final Desk desk;
@@ -61,6 +64,7 @@ final class KeepingWords {
             case "loaded" -> loaded();
             case "hold", "release" -> new HoldWords(words, desk, lots).fact(kind);
             case "price", "hours" -> new OfficeWords(words, desk).fact(kind);
+            case "away", "down", "up" -> new RoomWords(words, desk, at).fact(kind);
             case "found" -> found();
             default -> cancelled();
         };

@@ -24,13 +24,20 @@ public record KnownLots(List<Bought> bought, List<Made> made, Past past) {
      * @param tubs filled lately, the last first
      * @param holds which lots are held
      * @param losses the number of the record that wrote a lot off
+     * @param down stations that were said to be down lately, the last record last
      * @param numbered the record that is named by its number, and whether it still counts
      */
-    public record Past(List<FilledTub> tubs, Holds holds, Map<LotCode, Long> losses, Optional<Numbered> numbered) {
-        public static final Past NONE = new Past(List.of(), Holds.NONE, Map.of(), Optional.empty());
+    public record Past(
+            List<FilledTub> tubs,
+            Holds holds,
+            Map<LotCode, Long> losses,
+            List<Fact.Down> down,
+            Optional<Numbered> numbered) {
+        public static final Past NONE = new Past(List.of(), Holds.NONE, Map.of(), List.of(), Optional.empty());
 
         public Past {
             tubs = List.copyOf(tubs);
+            down = List.copyOf(down);
             losses = Map.copyOf(losses);
         }
     }

@@ -19,7 +19,7 @@ public final class RecordTold {
     public String of(Recorded recorded) {
         return "Written down for "
                 + TIME.format(recorded.happenedAt().atZone(shop.house().zone())) + ": "
-                + (isOfBatch(recorded.fact()) ? batch(recorded.fact()) : goods(recorded.fact())) + ".";
+                + said(recorded.fact()) + ".";
     }
 
     /** What all receipts of the same lot come to, where there were others. */
@@ -27,6 +27,13 @@ public final class RecordTold {
         Fact.Received came = (Fact.Received) receipt.fact();
         Quantity all = lots.findBought(came.lot()).orElseThrow().received();
         return all.equals(came.quantity()) ? "" : " With what came before it is " + text(all) + ".";
+    }
+
+    private String said(Fact fact) {
+        return switch (fact.kind()) {
+            case AWAY, DOWN -> new RoomTold(shop.house().zone()).of(fact);
+            default -> isOfBatch(fact) ? batch(fact) : goods(fact);
+        };
     }
 
     private static boolean isOfBatch(Fact fact) {

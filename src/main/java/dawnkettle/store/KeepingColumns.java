@@ -7,9 +7,11 @@ import static dawnkettle.store.FactColumns.quantity;
 import static dawnkettle.store.FactColumns.with;
 
 import dawnkettle.stock.Fact;
+import dawnkettle.stock.Fact.Away;
 import dawnkettle.stock.Fact.Cancelled;
 import dawnkettle.stock.Fact.Containers;
 import dawnkettle.stock.Fact.Destroyed;
+import dawnkettle.stock.Fact.Down;
 import dawnkettle.stock.Fact.Held;
 import dawnkettle.stock.Fact.HeldBought;
 import dawnkettle.stock.Fact.Loaded;
@@ -17,12 +19,16 @@ import dawnkettle.stock.Fact.LostMaterial;
 import dawnkettle.stock.Fact.Released;
 import dawnkettle.stock.Fact.ReleasedBought;
 import dawnkettle.stock.Fact.SoakSeen;
+import dawnkettle.stock.Fact.Up;
 import dawnkettle.stock.Fact.UsedMaterial;
 import dawnkettle.stock.Fact.Wasted;
 import dawnkettle.stock.Fact.Worked;
 import java.sql.SQLException;
 import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
 import java.util.Map;
+import java.util.Optional;
 
 /** Which columns the facts about keeping fill: what is held, released, wasted, destroyed, loaded, cancelled. */
 final class KeepingColumns {
@@ -47,8 +53,28 @@ final class KeepingColumns {
             return map("material", f.material(), "lot", f.lot(), "place", f.by(), "note", f.why());
         if (fact instanceof Worked f)
             return map("day", f.productionDate(), "minutes", f.hours().toMinutes());
+        if (fact instanceof Away f)
+            return with(
+                    stretch(f.productionDate(), f.from(), Optional.of(f.until())),
+                    "half_hands",
+                    f.halfHands(),
+                    "note",
+                    f.why());
+        if (fact instanceof Down f)
+            return with(
+                    stretch(f.productionDate(), f.from(), Optional.of(f.until())),
+                    "place",
+                    f.station(),
+                    "note",
+                    f.why());
+        if (fact instanceof Up f)
+            return with(stretch(f.productionDate(), f.from(), Optional.empty()), "place", f.station());
         Cancelled f = (Cancelled) fact;
         return map("cancels", f.number(), "note", f.why());
+    }
+
+    private static Map<String, Object> stretch(LocalDate day, Instant from, Optional<Instant> until) {
+        return map("day", day, "from_at", from, "until_at", until);
     }
 
     private static Map<String, Object> containers(Containers f) {
@@ -80,6 +106,21 @@ final class KeepingColumns {
             case "released-bought" ->
                 new ReleasedBought(row.text("material"), row.text("lot"), row.text("place"), row.text("note"));
             case "worked" -> new Worked(row.day("day"), Duration.ofMinutes(row.number("minutes")));
+            case "away" ->
+                new Away(
+                        row.day("day"),
+                        row.whole("half_hands"),
+                        row.instant("from_at"),
+                        row.instant("until_at"),
+                        row.text("note"));
+            case "down" ->
+                new Down(
+                        row.day("day"),
+                        row.text("place"),
+                        row.instant("from_at"),
+                        row.instant("until_at"),
+                        row.text("note"));
+            case "up" -> new Up(row.day("day"), row.text("place"), row.instant("from_at"));
             case "cancelled" -> new Cancelled(row.number("cancels"), row.text("note"));
             default -> throw new IllegalStateException("the ledger holds a record of unknown kind");
         };

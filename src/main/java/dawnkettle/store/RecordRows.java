@@ -18,6 +18,8 @@ import java.util.stream.Collectors;
 
 /** What happened, as people wrote it down: only ever added. */
 public final class RecordRows {
+    private static final String ROOM = "'away', 'down', 'up'";
+
     private final Sql sql;
 
     RecordRows(Sql sql) {
@@ -116,6 +118,25 @@ public final class RecordRows {
                 lot);
     }
 
+    /** Who is away and what stands on a making day, in the order in which it was written down. */
+    public List<Recorded> ofRoom(LocalDate productionDate) {
+        return sql.list(
+                RecordRows::recorded,
+                "SELECT * FROM record_standing WHERE kind IN (" + ROOM + ") AND day = ? ORDER BY seq",
+                productionDate);
+    }
+
+    /** The number of the last record after an instant that says, or takes back, who is away or what stands on a day. */
+    public Optional<Long> roomChangedSince(LocalDate productionDate, Instant since) {
+        return sql.first(
+                row -> row.number("seq"),
+                "SELECT r.seq AS seq FROM record AS r LEFT JOIN record AS c ON c.seq = r.cancels"
+                        + " WHERE coalesce(c.kind, r.kind) IN (" + ROOM + ") AND coalesce(c.day, r.day) = ?"
+                        + " AND r.recorded_at > ? ORDER BY r.seq DESC LIMIT 1",
+                productionDate,
+                since);
+    }
+
     /** Records of some kinds about the lots of a making day, in the order they happened. */
     public List<Recorded> all(LocalDate productionDate, Fact.Kind... kinds) {
         return sql.list(
@@ -131,6 +152,7 @@ public final class RecordRows {
         return switch (kind) {
             case COUNTED -> "'counted-material', 'counted-packs'";
             case LOST -> "'lost-batch', 'lost-packs', 'lost-material'";
+            case DOWN -> "'down', 'up'";
             case USED -> "'used-material'";
             case HELD -> "'held', 'held-bought'";
             case RELEASED -> "'released', 'released-bought'";

@@ -1,11 +1,13 @@
 package dawnkettle.store;
 
+import dawnkettle.measure.Mass;
 import dawnkettle.plan.PlannedSoak;
 import dawnkettle.plan.SoakCall;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Soak calls: one a production day, and a tub once called is not taken back. */
 public final class SoakRows {
@@ -67,8 +69,8 @@ public final class SoakRows {
                 """
                 INSERT INTO soak_call_tub (production_date, place, tub, soak_group, beans_mg, bean_lots, water_mg,
                     water_tenths, room_tenths, source, fill_at, ready_at, latest_grind_at, equivalent_minutes,
-                    left_over_mg)
-                VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""",
+                    left_over_mg, lot_beans_mg)
+                VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""",
                 productionDate,
                 place,
                 tub.tub(),
@@ -83,7 +85,10 @@ public final class SoakRows {
                 tub.readyAt(),
                 tub.latestGrindAt(),
                 tub.equivalentMinutes(),
-                tub.leftOver());
+                tub.leftOver(),
+                tub.lotBeans().stream()
+                        .map(beans -> Long.toString(beans.milligrams()))
+                        .collect(Collectors.joining(BREAK)));
     }
 
     private static PlannedSoak tub(Row row) throws SQLException {
@@ -101,7 +106,11 @@ public final class SoakRows {
                 row.instant("latest_grind_at"),
                 row.whole("equivalent_minutes"),
                 row.mass("left_over_mg"),
-                List.of());
+                List.of(),
+                Optional.empty(),
+                parts(row.text("lot_beans_mg")).stream()
+                        .map(beans -> Mass.milligrams(Long.parseLong(beans)))
+                        .toList());
     }
 
     /** Several short texts kept in one column, one a line. */

@@ -59,17 +59,32 @@ class PlanCheckTest {
 
     @Test
     void no_rule_goes_without_a_planted_fault() throws IOException {
+        Set<String> words = Set.of("no-search", "orders-only", "tub-filled", "batch-started", "lot-labelled");
+        assertThat(rules(file -> !file.endsWith("RevisionRules.java")).stream()
+                        .filter(name -> !words.contains(name))
+                        .collect(Collectors.toSet()))
+                .isEqualTo(PlantedFaults.all().keySet());
+        Set<String> changes = new TreeSet<>(RevisionCheckTest.changes().keySet());
+        changes.addAll(LostBatchCheckTest.faultsOfRevisions());
+        assertThat(rules(file -> file.endsWith("RevisionRules.java")))
+                .as(
+                        "%d rules of a plan and these of a revision",
+                        PlantedFaults.all().size())
+                .filteredOn(name ->
+                        !Set.of("batch-started", "batch-lost", "route-gone").contains(name))
+                .containsExactlyInAnyOrderElementsOf(changes);
+    }
+
+    private static Set<String> rules(java.util.function.Predicate<Path> of) throws IOException {
         Set<String> rules = new TreeSet<>();
         Pattern rule = Pattern.compile("\"([a-z]+(?:-[a-z]+)+)\",");
         try (Stream<Path> sources = Files.list(Path.of("src/test/java/dawnkettle/export"))) {
             for (Path source : sources.filter(file -> file.toString().endsWith("Rules.java"))
+                    .filter(of)
                     .toList())
-                if (!source.endsWith("RevisionRules.java"))
-                    rule.matcher(Files.readString(source)).results().forEach(found -> rules.add(found.group(1)));
+                rule.matcher(Files.readString(source)).results().forEach(found -> rules.add(found.group(1)));
         }
-        Set<String> words = Set.of("no-search", "orders-only", "tub-filled", "batch-started");
-        assertThat(rules.stream().filter(name -> !words.contains(name)).collect(Collectors.toSet()))
-                .isEqualTo(PlantedFaults.all().keySet());
+        return rules;
     }
 
     @Test

@@ -139,6 +139,9 @@ final class PlantedFaults {
         breaks("fill-not-in-the-past", p -> p.put("/soak/0/fillAt", "2026-12-03T10:00:00-05:00"));
         breaks("soak-runs-forward", p -> p.put("/soak/0/readyAt", "2026-12-03T15:00:00-05:00"));
         breaks("bean-lots-of-tub", p -> p.put("/soak/0/beanLots", List.of("A", "B", "C")));
+        breaks(
+                "bean-lots-add-up",
+                p -> p.more(p.first("/soak", tub -> tub.has("beanLotGrams")) + "/beanLotGrams/0", 1));
         breaks("batches-of-tub", p -> p.drop("/soak/0/batches", 0));
         breaks("soak-group", p -> p.put("/soak/0/soakGroup", "black"));
         breaks("grind-when-ready", p -> p.later("/soak/0/readyAt", 600));
@@ -180,7 +183,16 @@ final class PlantedFaults {
         breaks("capacity-of-station", p -> p.put(p.where("/stations", "stage", "bath") + "/capacityGrams", 80_000));
         breaks("one-at-a-place", p -> p.put("/operations/1/station", p.at("/operations/0/station")));
         breaks("changeover-time", p -> p.at("/changeovers").forEach(row -> ((ObjectNode) row).put("minutes", 300)));
+        breaks("nothing-where-it-is-down", p -> down(p, p.at("/operations/0/start"), p.at("/operations/0/end")));
+        breaks("window-without-down", p -> down(p, p.at("/stations/0/windows/0/from"), p.at("/operations/0/start")));
         breaks("hands-there", p -> p.put("/hands/2/people", 1.5));
+    }
+
+    private static void down(Planted plan, JsonNode from, JsonNode until) {
+        ObjectNode row = plan.root.putArray("down").addObject();
+        row.set("station", plan.at("/operations/0/station"));
+        row.set("from", from);
+        row.set("until", until.equals(from) ? plan.at("/operations/0/end") : until);
     }
 
     private void vans() {

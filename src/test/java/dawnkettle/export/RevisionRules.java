@@ -1,13 +1,18 @@
 package dawnkettle.export;
 
 import static dawnkettle.export.PlanFile.items;
+import static dawnkettle.export.PlanFile.minute;
 import static dawnkettle.export.PlanFile.text;
 import static dawnkettle.export.PlanFile.time;
 import static dawnkettle.export.PlanFile.whole;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.LongStream;
 
 /** What had happened before a revision stands in it as it stood before. */
 final class RevisionRules {
@@ -37,6 +42,7 @@ final class RevisionRules {
                     "frozen-stays-frozen",
                     text(fact, "kind") + " " + text(fact, "id"));
         after.rows("frozen").forEach(this::fact);
+        hands();
     }
 
     private void fact(JsonNode fact) {
@@ -49,6 +55,31 @@ final class RevisionRules {
             case "batch-lost" -> batchLost(id);
             default -> faults.unless(false, "frozen-kind", text(fact, "kind"));
         }
+    }
+
+    /** Whoever is said to be away is taken off the hands that were there, minute by minute, and nobody else. */
+    private void hands() {
+        Map<Long, Long> away = by("away", after);
+        Map<Long, Long> usual = by("hands", before);
+        Map<Long, Long> left = by("hands", after);
+        by("away", before).forEach((minute, halves) -> usual.computeIfPresent(minute, (any, there) -> there + halves));
+        for (var minute : usual.entrySet()) {
+            long expected = Math.max(0, minute.getValue() - away.getOrDefault(minute.getKey(), 0L));
+            if (left.getOrDefault(minute.getKey(), 0L) == expected) continue;
+            faults.unless(
+                    false,
+                    "hands-less-away",
+                    Instant.ofEpochSecond(60 * minute.getKey()).toString());
+            return;
+        }
+    }
+
+    private static Map<Long, Long> by(String list, PlanFile plan) {
+        Map<Long, Long> halves = new TreeMap<>();
+        for (JsonNode stretch : plan.rows(list))
+            LongStream.range(minute(stretch, "from"), minute(stretch, "until"))
+                    .forEach(minute -> halves.merge(minute, PlanFile.halves(stretch, "people"), Long::sum));
+        return halves;
     }
 
     private void tubFilled(String tub) {

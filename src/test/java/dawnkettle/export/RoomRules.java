@@ -28,6 +28,7 @@ final class RoomRules {
     void check() {
         plan.rows("operations").forEach(this::operation);
         plan.rows("stations").forEach(this::station);
+        plan.rows("down").forEach(this::down);
         hands();
     }
 
@@ -62,6 +63,23 @@ final class RoomRules {
                     .forEach((minute, load) -> faults.unless(
                             load <= whole(station, "capacityGrams"), "capacity-of-station", code + ": " + load + " g"));
         else PlanFile.grouped(here, operation -> whole(operation, "place")).forEach((place, all) -> place(code, all));
+    }
+
+    /** Only what was begun before may still be there when a station goes down. */
+    private void down(JsonNode down) {
+        String code = text(down, "station");
+        for (JsonNode operation : plan.rows("operations"))
+            if (text(operation, "station").equals(code) && !plan.isBegun(operation))
+                faults.unless(
+                        !overlaps(operation, "start", "end", down),
+                        "nothing-where-it-is-down",
+                        text(operation, "batch") + " at " + code);
+        for (JsonNode window : items(plan.get("stations", "station", code), "windows"))
+            faults.unless(!overlaps(window, "from", "until", down), "window-without-down", code);
+    }
+
+    private static boolean overlaps(JsonNode row, String from, String until, JsonNode down) {
+        return minute(row, from) < minute(down, "until") && minute(down, "from") < minute(row, until);
     }
 
     private void place(String station, List<JsonNode> operations) {

@@ -16,6 +16,9 @@ final class SoakRules {
     /** Equivalent minutes are minutes at this temperature. */
     private static final long REFERENCE_TENTHS = 200;
 
+    /** People are walking to what begins within this. */
+    private static final long FREEZE_MINUTES = 60;
+
     private final PlanFile plan;
     private final Faults faults;
 
@@ -45,6 +48,14 @@ final class SoakRules {
                 tub);
         List<String> lots = texts(soak, "beanLots");
         faults.unless(lots.size() <= 2 && lots.stream().distinct().count() == lots.size(), "bean-lots-of-tub", tub);
+        long grams =
+                items(soak, "beanLotGrams").stream().mapToLong(JsonNode::asLong).sum();
+        faults.unless(
+                !soak.has("beanLotGrams")
+                        || grams == whole(soak, "beansGrams")
+                                && items(soak, "beanLotGrams").size() == lots.size(),
+                "bean-lots-add-up",
+                tub);
         List<String> drawing = plan.rows("batches").stream()
                 .filter(batch -> items(batch, "soaks").stream().anyMatch(PlanFile.same(soak, "tub")))
                 .map(batch -> text(batch, "id"))
@@ -70,9 +81,23 @@ final class SoakRules {
         JsonNode recipe = plan.recipeOf(plan.get("batches", "id", batch));
         faults.unless(text(recipe, "soakGroup").equals(text(soak, "soakGroup")), "soak-group", where);
         plan.steps(batch).stream().findFirst().ifPresent(first -> {
-            faults.unless(!time(first, "start").isBefore(time(soak, "readyAt")), "grind-when-ready", where);
-            faults.unless(!time(first, "start").isAfter(time(soak, "latestGrindAt")), "grind-not-too-late", where);
+            boolean told = isKept(batch, first) && isTold(batch);
+            faults.unless(!time(first, "start").isBefore(time(soak, "readyAt")) || told, "grind-when-ready", where);
+            faults.unless(
+                    !time(first, "start").isAfter(time(soak, "latestGrindAt")) || told, "grind-not-too-late", where);
         });
+    }
+
+    /** What a revision does not move any more: begun, to begin within the hour, or labelled. */
+    private boolean isKept(String batch, JsonNode first) {
+        if (plan.root.path("revisionOf").isNull()) return false;
+        return plan.isFrozen("batch-started", batch)
+                || plan.isFrozen("lot-labelled", text(plan.get("batches", "id", batch), "lot"))
+                || !time(first, "start").isAfter(time(plan.root, "computedAt").plusMinutes(FREEZE_MINUTES));
+    }
+
+    private boolean isTold(String batch) {
+        return texts(plan.root, "warnings").stream().anyMatch(warning -> warning.startsWith(batch + " is ground at "));
     }
 
     private void order(JsonNode soak) {

@@ -175,8 +175,9 @@ class NightCurveTest {
                 new RoomCurve.Reading(dawn.minusSeconds(3600), Celsius.degrees(8)),
                 new RoomCurve.Reading(dawn, warm)));
         Tub tub = new Tub("T1", Volume.litres(290), Mass.kilograms(90), 35);
-        TubTimes now = new TubTimes(LAW, new Temperatures(warm, warm, "sensor"), clock, List.of());
-        TubTimes through = new TubTimes(LAW, new Temperatures(warm, warm, "log", cold), clock, List.of());
+        TubTimes now = new TubTimes(SoakBeliefs.PUBLISHED, new Temperatures(warm, warm, "sensor"), clock, List.of());
+        TubTimes through =
+                new TubTimes(SoakBeliefs.PUBLISHED, new Temperatures(warm, warm, "log", cold), clock, List.of());
         int filled = clock.minute(fill);
         assertThat(through.course(tub, warm, filled).readyMinutes())
                 .isGreaterThan(now.course(tub, warm, filled).readyMinutes() + 60);

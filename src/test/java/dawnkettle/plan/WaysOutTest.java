@@ -33,6 +33,23 @@ class WaysOutTest {
         assertThat(all).noneMatch(line -> line.contains("optimal") || line.contains("impossible"));
     }
 
+    /** A stretch that is named gives as much as the whole day would. */
+    @Test
+    void the_stretch_in_which_a_hand_more_helps_is_named() {
+        int stretches = 0;
+        for (long seed = 1; seed <= 12; seed++) {
+            Shop shop = AnyShop.of(seed);
+            for (String line : advice(seed))
+                if (line.startsWith("One hand more from "))
+                    stretches += shop.floor().crews().stream()
+                            .filter(crew -> line.startsWith("One hand more from "
+                                    + crew.opening().from() + " to "
+                                    + crew.opening().until() + ":"))
+                            .count();
+        }
+        assertThat(stretches).isPositive();
+    }
+
     @Test
     void the_same_day_gives_the_same_ways_out() {
         for (long seed = 1; seed <= 3; seed++) assertThat(advice(seed)).isEqualTo(advice(seed));

@@ -50,6 +50,7 @@ class KeepingWordsTest {
                                 List.of(new FilledTub("T01", FRIDAY, NOW.minusSeconds(36_000))),
                                 Holds.NONE,
                                 Map.of(LOST, 17L),
+                                List.of(),
                                 numbered)));
     }
 

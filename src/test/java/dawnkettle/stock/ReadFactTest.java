@@ -189,7 +189,7 @@ class ReadFactTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             yeld 261204-FI01 64               | record word:1: unknown kind of record "yeld"; did you mean "yield"?
-            eaten 261204-FI01 64              | record word:1: unknown kind of record "eaten"; write one of yield, cooked, cooled, lost, count, sold, returned, short, soaked, soak, packed, waste, used, destroyed, containers, loaded, hold, release, found, cancel, price, hours
+            eaten 261204-FI01 64              | record word:1: unknown kind of record "eaten"; write one of yield, cooked, cooled, lost, count, sold, returned, short, soaked, soak, packed, waste, used, destroyed, containers, loaded, hold, release, found, cancel, price, hours, away, down, up
             yield 261204-FI01                 | record: a word is missing; write as in: record yield LOT KG
             yield FI01 64                     | record word:2: lot "FI01" is not like 261204-FI03; write it as its label and the run sheet have it
             yield 261204-FI09 64              | record word:2: there never was a lot "261204-FI09"; did you mean "261204-FI01"?

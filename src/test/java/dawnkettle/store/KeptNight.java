@@ -121,7 +121,9 @@ final class KeptNight {
                 CUT_OFF.plusSeconds(80_000),
                 700,
                 Mass.ZERO,
-                batches);
+                batches,
+                java.util.Optional.empty(),
+                List.of(Mass.kilograms(4), Mass.kilograms(2)));
     }
 
     /** Both lines whole, six packs over; a first batch feeds a second of no packs. */

@@ -43,7 +43,7 @@ class LedgerTest {
             assertThat(ledger.sql.number("SELECT timeout AS n FROM pragma_busy_timeout"))
                     .isEqualTo(10_000);
         }
-        assertThat(sql("PRAGMA user_version")).isEqualTo("11");
+        assertThat(sql("PRAGMA user_version")).isEqualTo("12");
     }
 
     @Test
@@ -184,7 +184,7 @@ class LedgerTest {
         sql("PRAGMA user_version = 99");
         assertThatThrownBy(this::open)
                 .hasMessageEndingWith(
-                        "it was written by a newer version (99, this one knows 11); install that version again");
+                        "it was written by a newer version (99, this one knows 12); install that version again");
 
         assertThatThrownBy(() -> Ledger.open(folder.resolve("nowhere/ledger.db")))
                 .isInstanceOf(DeviceAway.class)

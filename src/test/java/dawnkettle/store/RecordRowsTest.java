@@ -65,6 +65,9 @@ class RecordRowsTest {
             new Fact.ReleasedBought("BEANS", "B-77", "Q. Millrace", "the sack alone"),
             new Fact.Worked(DAY, java.time.Duration.ofMinutes(2_490)),
             new Fact.Returned("HARB", "FIRM-12", Fact.Returned.What.SHORT, 1, "not in the van"),
+            new Fact.Away(DAY, 3, AT, AT.plusSeconds(3_600), "ill"),
+            new Fact.Down(DAY, "FRYER", AT, AT.plusSeconds(3_600), ""),
+            new Fact.Up(DAY, "FRYER", AT.plusSeconds(600)),
             new Fact.Cancelled(1, "a slip"));
 
     @TempDir

@@ -1,0 +1,79 @@
+package dawnkettle;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** What must hold once a night is over and everything works again. */
+record NightsEnd(Asked asked, FaultyDoors doors, DroppedByHand drops, FaultyNight night) {
+    List<String> broken(List<String> taken) throws IOException {
+        List<String> broken = new ArrayList<>();
+        steps(broken);
+        orders(broken, taken);
+        effects(broken);
+        return broken;
+    }
+
+    /** Each step has come to its end; skipped only where the night was disturbed. */
+    private void steps(List<String> broken) {
+        List<String> rows = asked.rows("SELECT step || ' ' || state || ' ' || note FROM step WHERE business_date = '" + night.day + "'");
+        for (String step : List.of(
+                "soak call", "fallback", "close", "plan", "sheets", "backup", "dawn check", "labels", "summary")) {
+            List<String> found = rows.stream().filter(row -> row.startsWith(step + " ")).toList();
+            boolean isOver = found.size() == 1
+                    && (found.get(0).startsWith(step + " done") || found.get(0).startsWith(step + " skipped"));
+            if (!isOver) broken.add("I6: " + step + " did not come to its end: " + found);
+            boolean isNeeded = List.of("close", "plan", "sheets").contains(step) && !hasLongTrouble();
+            if (isNeeded && found.stream().noneMatch(row -> row.startsWith(step + " done")))
+                broken.add("I6: " + step + " was not done: " + found);
+        }
+    }
+
+    private boolean hasLongTrouble() {
+        return night.mishaps.stream().anyMatch(mishap -> mishap.times() > 40);
+    }
+
+    /** Each line of a taken file is in the plan in force with the packs it stands for, or late; each file is at its end. */
+    private void orders(List<String> broken, List<String> taken) {
+        for (DroppedByHand.Dropped file : drops.files)
+            if (file.fate() == DroppedByHand.Fate.TAKEN && !taken.contains(file.name()))
+                broken.add("I9: " + file.name() + " was not taken by the end");
+        boolean isChecked = !asked.rows("SELECT 1 FROM step WHERE step = 'dawn check' AND state = 'done' AND business_date = '"
+                        + night.day + "'")
+                .isEmpty();
+        if (!isChecked || hasLongTrouble()) return;
+        for (Map.Entry<String, Integer> wanted : drops.wanted(taken).entrySet()) {
+            String[] key = wanted.getKey().split("/");
+            List<String> planned = asked.rows("SELECT packs FROM plan_order AS o WHERE order_number = '" + key[0]
+                    + "' AND line = " + key[1] + " AND production_date = '" + night.day
+                    + "' AND revision = (SELECT max(revision) FROM plan AS p WHERE p.production_date = o.production_date)");
+            boolean isRight = wanted.getValue() == 0
+                    ? planned.isEmpty() || planned.equals(List.of("0"))
+                    : planned.equals(List.of("" + wanted.getValue()));
+            if (!isRight)
+                broken.add("I2: " + wanted.getKey() + " stands for " + wanted.getValue() + " packs, the plan has " + planned);
+        }
+    }
+
+    /** Nothing is left on its way, and no more is in doubt than went wrong. */
+    private void effects(List<String> broken) {
+        asked.rows("SELECT key, state FROM effect WHERE state IN ('sending', 'intended')")
+                .forEach(row -> broken.add("I3: left as " + row));
+        asked.rows("SELECT message_id, state, note FROM outbox WHERE state <> 'sent'")
+                .forEach(row -> broken.add("I5: mail left as " + row));
+        int sheets = night.count("SELECT count(*) FROM effect_event AS e JOIN effect AS f USING (key) WHERE f.kind = 'sheet' AND e.state = 'ambiguous'");
+        if (sheets > night.paperTroubles())
+            broken.add("I3: " + sheets + " sheets were in doubt after " + night.paperTroubles() + " troubles");
+        int groups = night.count("SELECT count(*) FROM label_group WHERE outcome = 'uncertain'");
+        if (groups > night.labelTroubles())
+            broken.add("I3: " + groups + " groups of labels were in doubt after " + night.labelTroubles() + " troubles");
+        asked.rows("""
+                SELECT l.lot, l.product, l.cases + l.part_cases AS planned, (SELECT coalesce(sum(to_number - from_number + 1), 0)
+                    FROM label_group AS g WHERE g.lot = l.lot AND g.product = l.product) AS noted FROM plan_label AS l
+                WHERE l.revision = (SELECT max(revision) FROM plan AS p WHERE p.production_date = l.production_date)
+                  AND noted < planned AND EXISTS (SELECT 1 FROM step WHERE step = 'labels' AND state = 'done'
+                                                  AND business_date = l.production_date)""")
+                .forEach(row -> broken.add("I3: labels are done, and there are neither printed nor in doubt of " + row));
+    }
+}

@@ -80,7 +80,7 @@ final class FaultyDoors {
     }
 
     void print(Sheet sheet) {
-        String key = only("sheet", around.committed("SELECT key FROM effect WHERE kind = 'sheet' AND state = 'sending'"));
+        String key = lastSending();
         Mishap.Kind kind = next(Mishap.Device.PAPER);
         around.point("before a sheet");
         if (kind == Mishap.Kind.PAPER_OFF) throw DeviceAway.clean("the printer is off", null);
@@ -99,8 +99,12 @@ final class FaultyDoors {
                 .anyMatch(mark -> mark.toString().contains("May have been printed before"));
     }
 
-    private String only(String what, List<String> keys) {
-        if (keys.size() != 1) complaints.add("I3: a " + what + " leaves, and committed as on its way is " + keys);
+    /** The sheet that was committed last as on its way. */
+    private String lastSending() {
+        List<String> keys = around.committed("""
+                SELECT key FROM effect JOIN (SELECT key, max(seq) AS seq FROM effect_event GROUP BY key) USING (key)
+                WHERE kind = 'sheet' AND state = 'sending' ORDER BY seq DESC LIMIT 1""");
+        if (keys.isEmpty()) complaints.add("I3: a sheet leaves, and none is committed as on its way");
         return keys.isEmpty() ? "nothing" : keys.get(0);
     }
 

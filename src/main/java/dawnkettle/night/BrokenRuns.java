@@ -108,6 +108,13 @@ public final class BrokenRuns {
                 undisturbed(effect.key(), () -> label(effect).ifPresent(label -> ended(label, effect.note())));
     }
 
+    /** Before a run goes on: what an earlier try was not able to note is in doubt. */
+    void unnoted(PlannedLabel label, Effect before) {
+        for (LabelGroup group : office.ledger().labels().inFlight())
+            if (group.lot().equals(label.lot()) && group.product().equals(label.product())) doubt(group);
+        if (before.state() == Effect.State.SENDING) ended(label, "what became of the last labels could not be noted");
+    }
+
     /** A plan that cannot be read must not keep the service from starting. */
     private void undisturbed(String what, Runnable noting) {
         try {

@@ -9,8 +9,10 @@ import dawnkettle.store.QueuedMail;
 import dawnkettle.trouble.DeviceAway;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The outbox: a mail is kept whole first, then on its way, then sent. What the server did not take is tried again for two
@@ -27,6 +29,8 @@ final class Letters {
             "This mail may have arrived before: the server did not say. It is the same mail.";
 
     private final Office office;
+    /** Given to the server, and the ledger has not taken what became of them. */
+    private final Set<String> unnoted = new HashSet<>();
 
     Letters(Office office) {
         this.office = office;
@@ -52,8 +56,12 @@ final class Letters {
         outbox().queue(mail.id(), mail.subject(), KeptMail.write(mail), office.now());
     }
 
-    /** Tries every mail whose time has come. */
+    /** Tries every mail whose time has come; of which the ledger did not take what became of it, goes again and says so. */
     void deliver() {
+        for (String id : List.copyOf(unnoted)) {
+            outbox().again(id, office.now(), true, "what became of it could not be noted");
+            unnoted.remove(id);
+        }
         outbox().due(office.now()).forEach(this::deliver);
     }
 
@@ -79,11 +87,18 @@ final class Letters {
         }
         if (!outbox().sending(id, office.now())) return;
         Mail mail = kept.get();
+        unnoted.add(id);
+        if (isSent(queued, queued.maybeSent() ? mail.withFirstLine(AGAIN) : mail)) outbox().sent(id, office.now());
+        unnoted.remove(id);
+    }
+
+    private boolean isSent(QueuedMail queued, Mail mail) {
         try {
-            office.edges().mail().post().send(queued.maybeSent() ? mail.withFirstLine(AGAIN) : mail, office.now());
-            outbox().sent(id, office.now());
+            office.edges().mail().post().send(mail, office.now());
+            return true;
         } catch (DeviceAway away) {
             later(queued, away);
+            return false;
         }
     }
 

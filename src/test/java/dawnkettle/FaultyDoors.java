@@ -34,6 +34,12 @@ final class FaultyDoors {
         Instant now();
 
         Optional<String> clockDoubt();
+
+        /** Whether a person holds the lot. */
+        boolean isHeld(String lot);
+
+        /** What a label really says. */
+        LabelText printed(LabelText words);
     }
 
     /** A label as it came out. */
@@ -141,7 +147,8 @@ final class FaultyDoors {
         if (kind == Mishap.Kind.LABELS_SILENT) out = 0;
         if (kind == Mishap.Kind.LABELS_IN_PART) out = dice.nextInt(words.size());
         for (int i = 0; i < out; i++) {
-            labels.add(new Out(group.lot(), group.product(), group.first() + i, copy, words.get(i), around.now()));
+            labels.add(new Out(group.lot(), group.product(), group.first() + i, copy, around.printed(words.get(i)), around.now()));
+            if (around.isHeld(group.lot())) complaints.add("I7: a label of held lot " + group.lot() + " comes out");
             around.clockDoubt().ifPresent(doubt -> complaints.add("I7: a dated label comes out though " + doubt));
             around.point("between labels");
         }

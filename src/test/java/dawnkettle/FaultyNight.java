@@ -1,6 +1,7 @@
 package dawnkettle;
 
 import dawnkettle.intake.DropFolder;
+import dawnkettle.label.LabelText;
 import dawnkettle.measure.Celsius;
 import dawnkettle.night.BrokenRuns;
 import dawnkettle.night.Edges;
@@ -9,6 +10,9 @@ import dawnkettle.night.Office;
 import dawnkettle.night.Step;
 import dawnkettle.night.SwiftFolder;
 import dawnkettle.plan.Temperatures;
+import dawnkettle.stock.Fact;
+import dawnkettle.stock.LotCode;
+import dawnkettle.stock.Recorded;
 import dawnkettle.store.Ledger;
 import dawnkettle.store.LedgerWire;
 import dawnkettle.trouble.DeviceAway;
@@ -23,7 +27,9 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
@@ -50,6 +56,7 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings, Ledg
     final long seed;
     final List<Mishap> mishaps;
     final LocalDate day;
+    final boolean isHolding;
     final List<String> story = new ArrayList<>();
     int looks;
     int cuts;
@@ -76,6 +83,8 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings, Ledg
     private int devicePoints;
     private int diskCalls;
     private int notes;
+    private final Map<String, Integer> named = new HashMap<>();
+    private Optional<LotCode> held = Optional.empty();
     private int minutes;
     private String lastChecked = "";
 
@@ -89,6 +98,7 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings, Ledg
         this.plant = plant;
         this.dice = new Random(seed * 0x9E3779B97F4A7C15L + 1);
         this.day = anyWorkDay();
+        this.isHolding = new Random(seed).nextInt(5) == 0 || plant.isHolding();
         this.mishaps = mishaps == null ? anyMishaps() : mishaps;
         this.folder = SwiftFolder.make();
         Files.createDirectories(folder.path().resolve("drop"));
@@ -196,6 +206,11 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings, Ledg
     }
 
     @Override
+    public LabelText printed(LabelText words) {
+        return plant.printed(words);
+    }
+
+    @Override
     public List<String> committed(String query) {
         return asked.rows(query);
     }
@@ -204,6 +219,10 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings, Ledg
     public void point(String name) {
         devicePoints++;
         cutIf(Mishap.Device.POWER_AT_DEVICE, devicePoints, name);
+        int times = named.merge(name, 1, Integer::sum);
+        if (name.equals("after a sheet")) cutIf(Mishap.Device.POWER_AFTER_SHEET, times, name);
+        if (name.equals("between labels")) cutIf(Mishap.Device.POWER_BETWEEN_LABELS, times, name);
+        if (name.equals("after a mail")) cutIf(Mishap.Device.POWER_AFTER_MAIL, times, name);
     }
 
     private void cutIf(Mishap.Device device, int number, String where) {
@@ -282,7 +301,26 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings, Ledg
         real = to;
         minutes = (int) Duration.between(at(before(), 4, 31), real).toMinutes();
         moveClock();
+        if (isHolding && !isHealed && !isDark && held.isEmpty() && !real.isBefore(at(day, 1, 0))) hold();
         look();
+    }
+
+    /** Somebody holds the first lot before it is labelled; it is let go at noon. */
+    private void hold() {
+        held = office.plan(day).map(plan -> plan.labels().get(0).lot());
+        held.ifPresent(lot -> record(new Fact.Held(lot, "it smells"), "hold:1"));
+    }
+
+    private void record(Fact fact, String origin) {
+        boolean wasHealed = isHealed;
+        isHealed = true; // what people write is not what is tried here
+        ledger.records().add(new Recorded(fact, clock.instant(), clock.instant(), origin));
+        isHealed = wasHealed;
+    }
+
+    @Override
+    public boolean isHeld(String lot) {
+        return held.filter(one -> one.text().equals(lot)).isPresent();
     }
 
     private void moveClock() {
@@ -345,6 +383,8 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings, Ledg
         doors.heal();
         wrong = Duration.ZERO;
         restart();
+        if (held.isPresent()) record(new Fact.Released(held.get(), "Q. Millrace", "it is fine"), "hold:2");
+        held = Optional.empty();
         for (int i = 0; i < 40 && violations.isEmpty() && !(i > 3 && isQuiet()); i++) step(real.plusSeconds(900));
         if (!violations.isEmpty()) return;
         violations.addAll(atEnd());

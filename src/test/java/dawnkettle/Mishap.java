@@ -19,6 +19,9 @@ record Mishap(Kind kind, int at, int times) {
         DISK_AT_NOTES,
         POWER,
         POWER_AT_DEVICE,
+        POWER_AFTER_SHEET,
+        POWER_BETWEEN_LABELS,
+        POWER_AFTER_MAIL,
         CLOCK,
         THERMOMETER
     }
@@ -44,6 +47,9 @@ record Mishap(Kind kind, int at, int times) {
         DISK_FAILS_AT_A_NOTE(Device.DISK_AT_NOTES),
         POWER_CUT(Device.POWER),
         POWER_CUT_AT_DEVICE(Device.POWER_AT_DEVICE),
+        POWER_CUT_AFTER_A_SHEET(Device.POWER_AFTER_SHEET),
+        POWER_CUT_BETWEEN_LABELS(Device.POWER_BETWEEN_LABELS),
+        POWER_CUT_AFTER_A_MAIL(Device.POWER_AFTER_MAIL),
         CLOCK_IN_1970(Device.CLOCK),
         CLOCK_BACK(Device.CLOCK),
         CLOCK_AHEAD(Device.CLOCK),
@@ -63,9 +69,10 @@ record Mishap(Kind kind, int at, int times) {
         if (dice.nextInt(4) == 0) kind = dice.nextBoolean() ? Kind.POWER_CUT : Kind.POWER_CUT_AT_DEVICE;
         int at =
                 switch (kind.device) {
-                    case PAPER -> 1 + dice.nextInt(16);
+                    case PAPER, POWER_AFTER_SHEET -> 1 + dice.nextInt(16);
                     case LABELS -> 1 + dice.nextInt(10);
-                    case POST -> 1 + dice.nextInt(4);
+                    case POST, POWER_AFTER_MAIL -> 1 + dice.nextInt(4);
+                    case POWER_BETWEEN_LABELS -> 1 + dice.nextInt(40);
                     case DISK, POWER -> 1 + dice.nextInt(1_400);
                     case DISK_AT_NOTES -> 1 + dice.nextInt(220);
                     case POWER_AT_DEVICE -> 1 + dice.nextInt(90);
@@ -77,7 +84,7 @@ record Mishap(Kind kind, int at, int times) {
     private static int times(Device device, Random dice) {
         boolean isLong = dice.nextInt(8) == 0;
         return switch (device) {
-            case POWER, POWER_AT_DEVICE -> 1;
+            case POWER, POWER_AT_DEVICE, POWER_AFTER_SHEET, POWER_BETWEEN_LABELS, POWER_AFTER_MAIL -> 1;
             case DISK, DISK_AT_NOTES -> isLong ? 40 : 1 + dice.nextInt(3);
             case CLOCK -> isLong ? 10_000 : 1 + dice.nextInt(300);
             default -> isLong ? 10_000 : 1 + dice.nextInt(3);

@@ -1,5 +1,6 @@
 package dawnkettle;
 
+import dawnkettle.label.LabelText;
 import dawnkettle.night.Edges;
 import dawnkettle.store.Ledger;
 
@@ -14,6 +15,16 @@ class Plant {
 
     /** What is done to a ledger that was just opened. */
     void opened(Ledger ledger) {}
+
+    /** What a label says when it comes out. */
+    LabelText printed(LabelText words) {
+        return words;
+    }
+
+    /** Whether somebody must hold a lot in its night. */
+    boolean isHolding() {
+        return false;
+    }
 
     /** The doors as the service gets them. */
     Edges edges(Edges edges) {

@@ -29,12 +29,17 @@ class SeededNightsTest {
                 List<String> broken = night.play();
                 if (broken.isEmpty()) all = all.plus(night.counts());
                 else failed.add(told(night, broken));
+                if ((seed - FIRST + 1) % 100 == 0) tell(played + 1, began, failed.size(), all);
                 if (!broken.isEmpty()) System.out.println(failed.get(failed.size() - 1));
             }
+        tell(played, began, failed.size(), all);
+        assertThat(failed).isEmpty();
+    }
+
+    private static void tell(int played, long began, int failed, NightCounts all) {
         System.out.printf(
                 "%d nights from seed %d, %.1f a second, %d failed: %s%n",
-                played, FIRST, played / ((System.nanoTime() - began) / 1e9), failed.size(), all);
-        assertThat(failed).isEmpty();
+                played, FIRST, played / ((System.nanoTime() - began) / 1e9), failed, all);
     }
 
     private static String told(FaultyNight night, List<String> broken) throws IOException {

@@ -25,6 +25,9 @@ final class Letters {
     private static final Duration LONGEST_WAIT = Duration.ofHours(2);
     private static final Duration GIVEN_UP = Duration.ofDays(2);
 
+    /** So often it is tried whatever the clock says: one that was wrong may have dated a mail two days back. */
+    private static final int FEWEST_TRIES = 8;
+
     private static final String AGAIN =
             "This mail may have arrived before: the server did not say. It is the same mail.";
 
@@ -105,7 +108,7 @@ final class Letters {
     private void later(QueuedMail queued, DeviceAway away) {
         String id = queued.messageId();
         Instant now = office.now();
-        if (now.isAfter(queued.queuedAt().plus(GIVEN_UP))) {
+        if (queued.attempts() >= FEWEST_TRIES && now.isAfter(queued.queuedAt().plus(GIVEN_UP))) {
             outbox().refused(id, now, "given up after two days: " + away.getMessage());
             office.tell("mail " + id + " is given up after two days: " + away.getMessage());
             return;

@@ -101,7 +101,9 @@ final class DroppedByHand {
         Line line = anyLine();
         int packs = dice.nextInt(4) == 0 ? 0 : 1 + dice.nextInt(30);
         String text = HEADER + row(line, packs, "amend") + "\n";
-        files.add(new Dropped(name, Fate.TAKEN, List.of(), Map.of(line.key(), packs), false));
+        boolean isSame = texts.containsValue(text);
+        files.add(new Dropped(
+                name, Fate.TAKEN, List.of(), isSame ? Map.of() : Map.of(line.key(), packs), isSame));
         put(name, text, now);
     }
 

@@ -100,7 +100,7 @@ final class FaultyDoors {
         if (kind == Mishap.Kind.PAPER_DIES_AFTER_TAKING) throw DeviceAway.ambiguous("the printer is gone", null);
     }
 
-    private static boolean isMarked(Sheet sheet) {
+    static boolean isMarked(Sheet sheet) {
         return sheet.pages().get(0).head().stream()
                 .anyMatch(mark -> mark.toString().contains("May have been printed before"));
     }

@@ -406,7 +406,11 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings, Ledg
     }
 
     private List<String> atEnd() throws IOException {
-        return new NightsEnd(asked, doors, drops, this).broken(laws.taken());
+        boolean isLong = mishaps.stream().anyMatch(mishap -> mishap.times() > 39);
+        int labelTroubles = doors.failures(Mishap.Device.LABELS) + cuts + diskErrors;
+        int paperTroubles = doors.failures(Mishap.Device.PAPER) + cuts + diskErrors;
+        NightsEnd.Course course = new NightsEnd.Course(day, isLong, paperTroubles, labelTroubles);
+        return new NightsEnd(asked, drops, course).broken(laws.taken());
     }
 
     /** What lies in the folder of refused files: why, where that was not expected. */
@@ -417,14 +421,6 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings, Ledg
                 reasons.add(file.getFileName() + ": " + Files.readString(file));
         }
         return reasons;
-    }
-
-    int labelTroubles() {
-        return doors.failures(Mishap.Device.LABELS) + cuts + diskErrors;
-    }
-
-    int paperTroubles() {
-        return doors.failures(Mishap.Device.PAPER) + cuts + diskErrors;
     }
 
     int count(String query) {

@@ -148,7 +148,7 @@ final class FewOrders {
     }
 
     /** Pictures of one dot that remember which words they show. */
-    static final class WordsOnly implements LabelDrawing {
+    static class WordsOnly implements LabelDrawing {
         private final Map<Dots, LabelText> words = Collections.synchronizedMap(new IdentityHashMap<>());
 
         @Override

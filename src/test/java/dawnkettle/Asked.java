@@ -45,8 +45,7 @@ final class Asked implements AutoCloseable {
             List<String> rows = new ArrayList<>();
             while (results.next()) {
                 StringBuilder row = new StringBuilder();
-                for (int i = 1; i <= columns; i++)
-                    row.append(i == 1 ? "" : " ").append(results.getString(i));
+                for (int i = 1; i <= columns; i++) row.append(i == 1 ? "" : " ").append(results.getString(i));
                 rows.add(row.toString());
             }
             return rows;

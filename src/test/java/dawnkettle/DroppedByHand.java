@@ -58,13 +58,19 @@ final class DroppedByHand {
         String name = "orders-" + number + ".csv";
         int kind = dice.nextInt(12);
         if (kind == 0) write(name, Fate.REFUSED, List.of(), "order,line\n\u00e9;;;", now);
-        else if (kind == 1) write(name, Fate.REFUSED, List.of(), HEADER + rows(lines()).strip() + ",\"open", now);
+        else if (kind == 1)
+            write(name, Fate.REFUSED, List.of(), HEADER + rows(lines()).strip() + ",\"open", now);
         else if (kind == 2 && !files.isEmpty()) again(name, now);
         else if (kind == 3 && hasLines()) conflict(name, now);
         else if (kind <= 5 && hasLines()) amend(name, now);
         else if (kind == 6) {
             List<Line> lines = lines();
-            write(name, Fate.TAKEN, lines, HEADER + rows(lines) + "W-" + number + ",1,C001,NO-SUCH,3," + delivery("C001") + ",\n", now);
+            write(
+                    name,
+                    Fate.TAKEN,
+                    lines,
+                    HEADER + rows(lines) + "W-" + number + ",1,C001,NO-SUCH,3," + delivery("C001") + ",\n",
+                    now);
         } else {
             List<Line> lines = lines();
             write(name, Fate.TAKEN, lines, HEADER + rows(lines), now);
@@ -102,8 +108,7 @@ final class DroppedByHand {
         int packs = dice.nextInt(4) == 0 ? 0 : 1 + dice.nextInt(30);
         String text = HEADER + row(line, packs, "amend") + "\n";
         boolean isSame = texts.containsValue(text);
-        files.add(new Dropped(
-                name, Fate.TAKEN, List.of(), isSame ? Map.of() : Map.of(line.key(), packs), isSame));
+        files.add(new Dropped(name, Fate.TAKEN, List.of(), isSame ? Map.of() : Map.of(line.key(), packs), isSame));
         put(name, text, now);
     }
 
@@ -127,7 +132,8 @@ final class DroppedByHand {
         String customer = customers.get(dice.nextInt(customers.size()));
         int count = 1 + dice.nextInt(FewOrders.PRODUCTS.size());
         for (int i = 0; i < count; i++)
-            lines.add(new Line(order, i + 1, customer, FewOrders.PRODUCTS.get(i), 1 + dice.nextInt(30), delivery(customer)));
+            lines.add(new Line(
+                    order, i + 1, customer, FewOrders.PRODUCTS.get(i), 1 + dice.nextInt(30), delivery(customer)));
         return lines;
     }
 

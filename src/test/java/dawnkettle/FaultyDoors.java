@@ -93,9 +93,7 @@ final class FaultyDoors {
         if (kind == Mishap.Kind.PAPER_REFUSES) throw DeviceAway.clean("the printer refuses it", null);
         if (kind == Mishap.Kind.PAPER_HANGS) throw DeviceAway.ambiguous("the printer hangs", null);
         if (kind == Mishap.Kind.PAPER_LIES) liedAbout.add(key);
-        else
-            sheets.computeIfAbsent(key, all -> new ArrayList<>())
-                    .add(isMarked(sheet));
+        else sheets.computeIfAbsent(key, all -> new ArrayList<>()).add(isMarked(sheet));
         around.point("after a sheet");
         if (kind == Mishap.Kind.PAPER_DIES_AFTER_TAKING) throw DeviceAway.ambiguous("the printer is gone", null);
     }
@@ -128,8 +126,7 @@ final class FaultyDoors {
                 && around.committed("SELECT key FROM effect WHERE state = 'sending' AND key = '" + key + "'")
                         .isEmpty()) complaints.add("I3: labels leave, and " + key + " is not committed as on its way");
         for (int first = run.first(); first <= run.last(); first += GROUP) {
-            Confirmed group =
-                    new Confirmed(run.lot(), run.product(), first, Math.min(first + GROUP - 1, run.last()));
+            Confirmed group = new Confirmed(run.lot(), run.product(), first, Math.min(first + GROUP - 1, run.last()));
             print(group, words.subList(first - run.first(), group.last() - run.first() + 1), run.again(), journal);
         }
     }
@@ -141,13 +138,15 @@ final class FaultyDoors {
         if (around.committed("SELECT 1 FROM label_in_flight WHERE landed_at IS NULL AND lot = '" + group.lot()
                         + "' AND product = '" + group.product() + "' AND from_number <= " + group.first()
                         + " AND to_number >= " + group.last())
-                .isEmpty()) complaints.add("I3: " + group + " of " + group.lot() + " leaves and is not committed as in flight");
+                .isEmpty())
+            complaints.add("I3: " + group + " of " + group.lot() + " leaves and is not committed as in flight");
         around.point("before labels");
         int out = words.size();
         if (kind == Mishap.Kind.LABELS_SILENT) out = 0;
         if (kind == Mishap.Kind.LABELS_IN_PART) out = dice.nextInt(words.size());
         for (int i = 0; i < out; i++) {
-            labels.add(new Out(group.lot(), group.product(), group.first() + i, copy, around.printed(words.get(i)), around.now()));
+            labels.add(new Out(
+                    group.lot(), group.product(), group.first() + i, copy, around.printed(words.get(i)), around.now()));
             if (around.isHeld(group.lot())) complaints.add("I7: a label of held lot " + group.lot() + " comes out");
             around.clockDoubt().ifPresent(doubt -> complaints.add("I7: a dated label comes out though " + doubt));
             around.point("between labels");

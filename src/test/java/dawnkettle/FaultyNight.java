@@ -20,36 +20,25 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.sql.SQLException;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
  * One night of one seed: the real office, steps, drop folder and ledger file on a clock that is moved, with orders coming in
  * at any time and one to four mishaps. The same seed is the same night.
  */
-final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings, LedgerWire.Tap {
+final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings {
     private static final ZoneId ZONE = FewOrders.SHOP.house().zone();
-    private static final int SQLITE_IOERR = 10;
-    private static final int SQLITE_FULL = 13;
-
-    /** Statements that note what left the house or came in. */
-    private static final Pattern NOTES =
-            Pattern.compile("UPDATE (effect|outbox|label)|INTO (label|dropped_file|order_line)|COMMIT");
-
     /** A ledger in which nothing happened yet; making one takes longer than copying it. */
     private static final byte[] EMPTY = empty();
 
@@ -59,13 +48,11 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings, Ledg
     final boolean isHolding;
     final List<String> story = new ArrayList<>();
     int looks;
-    int cuts;
-    int points;
-    int diskErrors;
     private final Plant plant;
     private final SwiftFolder folder;
     private final Random dice;
     private final MovedClock clock;
+    private final FaultyWire wire;
     private final FaultyDoors doors;
     private final DroppedByHand drops;
     private final Asked asked;
@@ -77,13 +64,6 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings, Ledg
     private Night night;
     private Duration wrong = Duration.ZERO;
     private Instant real;
-    private boolean isDark;
-    private boolean isTold;
-    private boolean isHealed;
-    private int devicePoints;
-    private int diskCalls;
-    private int notes;
-    private final Map<String, Integer> named = new HashMap<>();
     private Optional<LotCode> held = Optional.empty();
     private int minutes;
     private String lastChecked = "";
@@ -100,6 +80,7 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings, Ledg
         this.day = anyWorkDay();
         this.isHolding = new Random(seed).nextInt(5) == 0 || plant.isHolding();
         this.mishaps = mishaps == null ? anyMishaps() : mishaps;
+        this.wire = new FaultyWire(this.mishaps, plant);
         this.folder = SwiftFolder.make();
         Files.createDirectories(folder.path().resolve("drop"));
         Files.write(folder.path().resolve("ledger.db"), EMPTY);
@@ -111,7 +92,8 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings, Ledg
         this.asked = new Asked(folder.path().resolve("ledger.db"));
         this.laws = new NightLaws(asked, doors, drops, folder.path().resolve("drop"), day);
         for (int i = 1 + dice.nextInt(5); i > 0; i--)
-            dropTimes.add(at(before(), 4, 40).plusSeconds(dice.nextInt((int) Duration.ofHours(20).toSeconds())));
+            dropTimes.add(at(before(), 4, 40)
+                    .plusSeconds(dice.nextInt((int) Duration.ofHours(20).toSeconds())));
         if (dice.nextBoolean()) dropTimes.add(at(before(), 6, 0));
     }
 
@@ -152,14 +134,18 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings, Ledg
 
     /** As the service starts. */
     private void open() {
-        isDark = false;
+        wire.lightsOn();
         ledger = Ledger.open(folder.path().resolve("ledger.db"));
         plant.opened(ledger);
         String settings = LedgerWire.settings(ledger);
         if (!settings.equals("wal 2 1")) violations.add("S: the ledger is written as " + settings + ", not wal 2 1");
-        LedgerWire.tap(ledger, this);
+        LedgerWire.tap(ledger, wire);
         office = new Office(
-                FewOrders.papers(folder.path()), ledger, clock, plant.edges(edges()), (at, line) -> story.add(at + " " + line));
+                FewOrders.papers(folder.path()),
+                ledger,
+                clock,
+                plant.edges(edges()),
+                (at, line) -> story.add(at + " " + line));
         new BrokenRuns(office).interrupted();
         ledger.outbox().interrupted(clock.instant());
         night = new Night(
@@ -177,22 +163,14 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings, Ledg
                         at -> clockDoubt()),
                 new Edges.PaperDesk(doors::print, FewOrders.STYLE),
                 new Edges.LabelDesk(doors::print, FewOrders.lots(doors.drawing)),
-                new Edges.MailDesk(
-                        (mail, date) -> doors.send(mail), FewOrders.CHARTS, sheet -> new byte[] {1}),
+                new Edges.MailDesk((mail, date) -> doors.send(mail), FewOrders.CHARTS, sheet -> new byte[] {1}),
                 FewOrders.FORM);
     }
 
     private Temperatures temperatures(Instant at) {
-        boolean isAway = isNow(Mishap.Device.THERMOMETER, minutes).isPresent();
+        boolean isAway = wire.isNow(Mishap.Device.THERMOMETER, minutes).isPresent();
         return new Temperatures(
                 Celsius.degrees(isAway ? 18 : 17), Celsius.degrees(9), isAway ? "monthly norms" : "sensor");
-    }
-
-    private Optional<Mishap> isNow(Mishap.Device device, int call) {
-        if (isHealed) return Optional.empty();
-        return mishaps.stream()
-                .filter(mishap -> mishap.kind().device == device && mishap.isNow(call))
-                .findFirst();
     }
 
     @Override
@@ -211,58 +189,13 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings, Ledg
     }
 
     @Override
+    public void point(String name) {
+        wire.point(name);
+    }
+
+    @Override
     public List<String> committed(String query) {
         return asked.rows(query);
-    }
-
-    @Override
-    public void point(String name) {
-        devicePoints++;
-        cutIf(Mishap.Device.POWER_AT_DEVICE, devicePoints, name);
-        int times = named.merge(name, 1, Integer::sum);
-        if (name.equals("after a sheet")) cutIf(Mishap.Device.POWER_AFTER_SHEET, times, name);
-        if (name.equals("between labels")) cutIf(Mishap.Device.POWER_BETWEEN_LABELS, times, name);
-        if (name.equals("after a mail")) cutIf(Mishap.Device.POWER_AFTER_MAIL, times, name);
-    }
-
-    private void cutIf(Mishap.Device device, int number, String where) {
-        if (isDark) throw new PowerCut(where);
-        if (isNow(device, number).isEmpty()) return;
-        isDark = true;
-        cuts++;
-        throw new PowerCut(where);
-    }
-
-    private static boolean isWrite(String sql) {
-        return !sql.stripLeading().startsWith("SELECT") && !sql.startsWith("PRAGMA");
-    }
-
-    @Override
-    public String instead(String sql) {
-        return plant.instead(sql);
-    }
-
-    @Override
-    public void before(String sql) throws SQLException {
-        if (isDark) throw new PowerCut("long ago");
-        if (!isWrite(sql) || sql.startsWith("ROLLBACK")) return;
-        cutIf(Mishap.Device.POWER, ++points, "before " + sql);
-        Optional<Mishap> disk = isNow(Mishap.Device.DISK, ++diskCalls);
-        if (NOTES.matcher(sql).find()) {
-            notes++;
-            if (disk.isEmpty()) disk = isNow(Mishap.Device.DISK_AT_NOTES, notes);
-        }
-        if (disk.isEmpty()) return;
-        diskErrors++;
-        boolean isFull = disk.get().kind() == Mishap.Kind.DISK_FULL
-                || disk.get().kind() == Mishap.Kind.DISK_FULL_AT_A_NOTE;
-        int code = isFull ? SQLITE_FULL : SQLITE_IOERR;
-        throw new SQLException("the disk, at " + sql.strip().replaceAll("\\s+", " "), "", code);
-    }
-
-    @Override
-    public void after(String sql) {
-        if (isWrite(sql) && !sql.startsWith("ROLLBACK")) cutIf(Mishap.Device.POWER, ++points, "after " + sql);
     }
 
     /** Plays it to its end, heals everything, lets the service finish. @return what was broken, each by its law's number */
@@ -277,7 +210,7 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings, Ledg
 
     private Instant next(Instant end) {
         Instant next = real.plusSeconds(60 * (15 + dice.nextInt(60)));
-        Optional<Instant> wake = isDark ? Optional.empty() : wake();
+        Optional<Instant> wake = wire.isDark() ? Optional.empty() : wake();
         if (wake.isPresent() && wake.get().isAfter(real) && wake.get().isBefore(next)) next = wake.get();
         Instant drop = dropTimes.higher(real);
         if (drop != null && drop.plusSeconds(15).isBefore(next)) next = drop.plusSeconds(15);
@@ -301,7 +234,7 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings, Ledg
         real = to;
         minutes = (int) Duration.between(at(before(), 4, 31), real).toMinutes();
         moveClock();
-        if (isHolding && !isHealed && !isDark && held.isEmpty() && !real.isBefore(at(day, 1, 0))) hold();
+        if (isHolding && !wire.isHealed() && !wire.isDark() && held.isEmpty() && !real.isBefore(at(day, 1, 0))) hold();
         look();
     }
 
@@ -312,10 +245,8 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings, Ledg
     }
 
     private void record(Fact fact, String origin) {
-        boolean wasHealed = isHealed;
-        isHealed = true; // what people write is not what is tried here
-        ledger.records().add(new Recorded(fact, clock.instant(), clock.instant(), origin));
-        isHealed = wasHealed;
+        wire.undisturbed(
+                () -> ledger.records().add(new Recorded(fact, clock.instant(), clock.instant(), origin)));
     }
 
     @Override
@@ -324,7 +255,7 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings, Ledg
     }
 
     private void moveClock() {
-        Optional<Mishap> mishap = isNow(Mishap.Device.CLOCK, minutes);
+        Optional<Mishap> mishap = wire.isNow(Mishap.Device.CLOCK, minutes);
         Duration was = wrong;
         wrong = mishap.map(one -> switch (one.kind()) {
                     case CLOCK_IN_1970 -> Duration.between(real, Instant.EPOCH.plusSeconds(90));
@@ -339,8 +270,8 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings, Ledg
 
     private void look() throws IOException {
         looks++;
-        if (dice.nextInt(60) == 0 && !isDark) restart();
-        int errors = diskErrors;
+        if (dice.nextInt(60) == 0 && !wire.isDark()) restart();
+        int errors = wire.diskErrors;
         try {
             night.tick();
         } catch (PowerCut cut) {
@@ -348,7 +279,7 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings, Ledg
         } catch (DeviceAway | IllegalStateException failed) {
             story.add(clock.instant() + " the look ended: " + failed);
         }
-        if (isDark || diskErrors > errors && dice.nextBoolean()) restart();
+        if (wire.isDark() || wire.diskErrors > errors && dice.nextBoolean()) restart();
         check();
     }
 
@@ -379,7 +310,7 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings, Ledg
     }
 
     private void finish() throws IOException {
-        isHealed = true;
+        wire.heal();
         doors.heal();
         wrong = Duration.ZERO;
         restart();
@@ -394,7 +325,8 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings, Ledg
     }
 
     private boolean isQuiet() {
-        return asked.rows("SELECT 1 FROM step WHERE state NOT IN ('done', 'skipped') AND step <> 'first start'").isEmpty()
+        return asked.rows("SELECT 1 FROM step WHERE state NOT IN ('done', 'skipped') AND step <> 'first start'")
+                        .isEmpty()
                 && asked.rows("SELECT 1 FROM outbox WHERE state <> 'sent'").isEmpty();
     }
 
@@ -407,8 +339,8 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings, Ledg
 
     private List<String> atEnd() throws IOException {
         boolean isLong = mishaps.stream().anyMatch(mishap -> mishap.times() > 39);
-        int labelTroubles = doors.failures(Mishap.Device.LABELS) + cuts + diskErrors;
-        int paperTroubles = doors.failures(Mishap.Device.PAPER) + cuts + diskErrors;
+        int labelTroubles = doors.failures(Mishap.Device.LABELS) + wire.cuts + wire.diskErrors;
+        int paperTroubles = doors.failures(Mishap.Device.PAPER) + wire.cuts + wire.diskErrors;
         NightsEnd.Course course = new NightsEnd.Course(day, isLong, paperTroubles, labelTroubles);
         return new NightsEnd(asked, drops, course).broken(laws.taken());
     }
@@ -417,10 +349,16 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings, Ledg
     List<String> reasons() throws IOException {
         List<String> reasons = new ArrayList<>();
         try (Stream<Path> files = Files.walk(folder.path().resolve("drop"))) {
-            for (Path file : files.filter(one -> one.toString().endsWith(".txt")).sorted().toList())
-                reasons.add(file.getFileName() + ": " + Files.readString(file));
+            for (Path file : files.filter(one -> one.toString().endsWith(".txt"))
+                    .sorted()
+                    .toList()) reasons.add(file.getFileName() + ": " + Files.readString(file));
         }
         return reasons;
+    }
+
+    /** By which the ledger knows the sheets that came out. */
+    Set<String> sheets() {
+        return Set.copyOf(doors.sheets.keySet());
     }
 
     int count(String query) {
@@ -431,8 +369,8 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings, Ledg
     NightCounts counts() {
         return new NightCounts(
                 looks,
-                cuts,
-                points,
+                wire.cuts,
+                wire.points,
                 drops.files.size(),
                 count("SELECT count(*) FROM order_line WHERE source = 'file'"),
                 doors.labels.size(),

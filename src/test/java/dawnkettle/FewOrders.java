@@ -2,6 +2,7 @@ package dawnkettle;
 
 import dawnkettle.conf.Configuration;
 import dawnkettle.conf.ReadConfiguration;
+import dawnkettle.cost.Chart;
 import dawnkettle.draw.LabelDesigns;
 import dawnkettle.export.PlanJson;
 import dawnkettle.label.CaseLabels;
@@ -11,7 +12,6 @@ import dawnkettle.label.LabelDrawing;
 import dawnkettle.label.LabelText;
 import dawnkettle.label.LotLabels;
 import dawnkettle.mail.Bytes;
-import dawnkettle.cost.Chart;
 import dawnkettle.mail.Charts;
 import dawnkettle.mail.Mail;
 import dawnkettle.night.NightSettings;

@@ -47,7 +47,9 @@ class KilledNightsTest {
         while (kills < KILLS) {
             nights++;
             List<String> broken = night(LocalDate.of(2026, 12, 15).plusDays(dice.nextInt(3)));
-            assertThat(broken).as("night " + nights + " of seed " + SEED + " after " + kills + " kills").isEmpty();
+            assertThat(broken)
+                    .as("night " + nights + " of seed " + SEED + " after " + kills + " kills")
+                    .isEmpty();
             if (nights % 10 == 0 || kills >= KILLS) tell();
         }
     }
@@ -77,7 +79,10 @@ class KilledNightsTest {
                     read(folder.path().resolve("outside"), doors);
                     if (!asked.rows("PRAGMA quick_check").equals(List.of("ok"))) broken.add("the ledger is damaged");
                     if (isOver) broken.addAll(laws.broken());
-                    else laws.broken().stream().filter(one -> !one.startsWith("I9")).forEach(broken::add);
+                    else
+                        laws.broken().stream()
+                                .filter(one -> !one.startsWith("I9"))
+                                .forEach(broken::add);
                 }
                 if (broken.isEmpty()) broken.addAll(end(asked, drops, laws, day, kills - killsBefore));
             }
@@ -87,12 +92,16 @@ class KilledNightsTest {
 
     private List<String> end(Asked asked, DroppedByHand drops, NightLaws laws, LocalDate day, int killed)
             throws IOException {
-        lines += Integer.parseInt(asked.rows("SELECT count(*) FROM order_line WHERE source = 'file'").get(0));
+        lines += Integer.parseInt(asked.rows("SELECT count(*) FROM order_line WHERE source = 'file'")
+                .get(0));
         labels += Integer.parseInt(asked.rows(
                         "SELECT coalesce(sum(to_number - from_number + 1), 0) FROM label_group WHERE outcome = 'confirmed'")
                 .get(0));
-        inDoubt += Integer.parseInt(asked.rows("SELECT count(*) FROM label_group WHERE outcome = 'uncertain'").get(0));
-        inDoubt += Integer.parseInt(asked.rows("SELECT count(*) FROM effect WHERE state = 'ambiguous' AND kind = 'sheet'").get(0));
+        inDoubt += Integer.parseInt(asked.rows("SELECT count(*) FROM label_group WHERE outcome = 'uncertain'")
+                .get(0));
+        inDoubt +=
+                Integer.parseInt(asked.rows("SELECT count(*) FROM effect WHERE state = 'ambiguous' AND kind = 'sheet'")
+                        .get(0));
         NightsEnd.Course course = new NightsEnd.Course(day, false, killed, killed);
         return new NightsEnd(asked, drops, course).broken(laws.taken());
     }
@@ -103,9 +112,17 @@ class KilledNightsTest {
         int point = isToBeKilled && isNamed ? 1 + dice.nextInt(POINTS) : 0;
         Process process = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-Xmx300m", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Duser.timezone=UTC",
-                        "-Djava.awt.headless=true", "-cp", System.getProperty("java.class.path"),
-                        "dawnkettle.NightInAProcess", folder.toString(), day.toString(), "" + point)
+                        "-Xmx300m",
+                        "-XX:TieredStopAtLevel=1",
+                        "-XX:+UseSerialGC",
+                        "-Duser.timezone=UTC",
+                        "-Djava.awt.headless=true",
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        "dawnkettle.NightInAProcess",
+                        folder.toString(),
+                        day.toString(),
+                        "" + point)
                 .redirectError(folder.resolve("complaints").toFile())
                 .start();
         try (BufferedReader said = process.inputReader()) {
@@ -116,10 +133,13 @@ class KilledNightsTest {
             }
             for (line = said.readLine(); line != null; line = said.readLine()) {
                 if (line.equals("over")) break;
-                if (line.startsWith("at ")) return killed(process, line.substring(3).replaceAll("\\s*\\(.*| SET.*", ""));
+                if (line.startsWith("at "))
+                    return killed(process, line.substring(3).replaceAll("\\s*\\(.*| SET.*", ""));
             }
         }
-        assertThat(process.waitFor()).as(Files.readString(folder.resolve("complaints"))).isZero();
+        assertThat(process.waitFor())
+                .as(Files.readString(folder.resolve("complaints")))
+                .isZero();
         return true;
     }
 
@@ -152,7 +172,8 @@ class KilledNightsTest {
     }
 
     private static FaultyDoors.Out label(String[] cells) {
-        Optional<ElementString> elements = cells[5].isEmpty() ? Optional.empty() : Optional.of(ElementString.read(cells[5]));
+        Optional<ElementString> elements =
+                cells[5].isEmpty() ? Optional.empty() : Optional.of(ElementString.read(cells[5]));
         return new FaultyDoors.Out(
                 cells[1],
                 cells[2],

@@ -67,17 +67,16 @@ record Mishap(Kind kind, int at, int times) {
     static Mishap any(Random dice) {
         Kind kind = Kind.values()[dice.nextInt(Kind.values().length)];
         if (dice.nextInt(4) == 0) kind = dice.nextBoolean() ? Kind.POWER_CUT : Kind.POWER_CUT_AT_DEVICE;
-        int at =
-                switch (kind.device) {
-                    case PAPER, POWER_AFTER_SHEET -> 1 + dice.nextInt(16);
-                    case LABELS -> 1 + dice.nextInt(10);
-                    case POST, POWER_AFTER_MAIL -> 1 + dice.nextInt(4);
-                    case POWER_BETWEEN_LABELS -> 1 + dice.nextInt(40);
-                    case DISK, POWER -> 1 + dice.nextInt(1_400);
-                    case DISK_AT_NOTES -> 1 + dice.nextInt(220);
-                    case POWER_AT_DEVICE -> 1 + dice.nextInt(90);
-                    case CLOCK, THERMOMETER -> 1 + dice.nextInt(34 * 60);
-                };
+        int at = switch (kind.device) {
+            case PAPER, POWER_AFTER_SHEET -> 1 + dice.nextInt(16);
+            case LABELS -> 1 + dice.nextInt(10);
+            case POST, POWER_AFTER_MAIL -> 1 + dice.nextInt(4);
+            case POWER_BETWEEN_LABELS -> 1 + dice.nextInt(40);
+            case DISK, POWER -> 1 + dice.nextInt(1_400);
+            case DISK_AT_NOTES -> 1 + dice.nextInt(220);
+            case POWER_AT_DEVICE -> 1 + dice.nextInt(90);
+            case CLOCK, THERMOMETER -> 1 + dice.nextInt(34 * 60);
+        };
         return new Mishap(kind, at, times(kind.device, dice));
     }
 

@@ -146,10 +146,7 @@ final class NightInAProcess implements LedgerWire.Tap {
         try (Asked asked = new Asked(folder.resolve("ledger.db"))) {
             key = asked.rows("""
                     SELECT key FROM effect JOIN (SELECT key, max(seq) AS seq FROM effect_event GROUP BY key) USING (key)
-                    WHERE kind = 'sheet' AND state = 'sending' ORDER BY seq DESC LIMIT 1""")
-                    .stream()
-                    .findFirst()
-                    .orElse("nothing");
+                    WHERE kind = 'sheet' AND state = 'sending' ORDER BY seq DESC LIMIT 1""").stream().findFirst().orElse("nothing");
         }
         outside("sheet\t" + key + "\t" + FaultyDoors.isMarked(sheet));
         point("after a sheet");
@@ -160,12 +157,14 @@ final class NightInAProcess implements LedgerWire.Tap {
         for (LabelCopies copies : run.labels())
             for (int i = 0; copies.isCounted() && i < copies.copies(); i++) words.add(drawing.on(copies.picture()));
         for (int first = run.first(); !words.isEmpty() && first <= run.last(); first += GROUP) {
-            Confirmed group =
-                    new Confirmed(run.lot(), run.product(), first, Math.min(first + GROUP - 1, run.last()));
+            Confirmed group = new Confirmed(run.lot(), run.product(), first, Math.min(first + GROUP - 1, run.last()));
             journal.intended(group);
             point("before labels");
             for (int number = first; number <= group.last(); number++) {
-                String says = words.get(number - run.first()).elements().map(Object::toString).orElse("");
+                String says = words.get(number - run.first())
+                        .elements()
+                        .map(Object::toString)
+                        .orElse("");
                 outside(String.join("\t", "label", run.lot(), run.product(), "" + number, "" + run.again(), says));
                 point("between labels");
             }

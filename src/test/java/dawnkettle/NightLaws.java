@@ -101,8 +101,9 @@ final class NightLaws {
 
     /** I1: what was acknowledged is in the ledger, and nothing else is. */
     private void orders() throws IOException {
-        Set<String> rows = new TreeSet<>(asked.rows(
-                "SELECT order_number, line, customer, product, packs, delivery_date FROM order_line WHERE source = 'file'"));
+        Set<String> rows = new TreeSet<>(
+                asked.rows(
+                        "SELECT order_number, line, customer, product, packs, delivery_date FROM order_line WHERE source = 'file'"));
         List<String> taken = taken();
         Set<String> dropped = new HashSet<>();
         for (DroppedByHand.Dropped file : drops.files) {
@@ -111,13 +112,15 @@ final class NightLaws {
                 if (taken.contains(file.name()) && !rows.contains(line.row()))
                     broken.add("I1: " + line.row() + " of taken " + file.name() + " is not in the ledger");
             }
-            long times = asked.rows("SELECT 1 FROM amendment WHERE origin LIKE '" + file.name() + ":%'").size();
+            long times = asked.rows("SELECT 1 FROM amendment WHERE origin LIKE '" + file.name() + ":%'")
+                    .size();
             if (taken.contains(file.name()) && times != file.amended().size())
                 broken.add("I1: " + file.name() + " has " + file.amended().size() + " amendments, the ledger " + times);
         }
         Set<String> first = new HashSet<>();
-        for (String row : asked.rows("SELECT order_number, line, customer, product, packs, delivery_date FROM order_line"
-                + " WHERE source = 'file' ORDER BY seq")) {
+        for (String row :
+                asked.rows("SELECT order_number, line, customer, product, packs, delivery_date FROM order_line"
+                        + " WHERE source = 'file' ORDER BY seq")) {
             String key = row.substring(0, row.indexOf(' ', row.indexOf(' ') + 1));
             if (first.add(key) && !dropped.contains(row)) broken.add("I1: nobody dropped " + row);
         }
@@ -164,8 +167,8 @@ final class NightLaws {
         Map<String, BitSet> sure = numbers("confirmed");
         Map<String, BitSet> doubtful = numbers("uncertain");
         Map<String, BitSet> flying = new HashMap<>();
-        for (String row : asked.rows(
-                "SELECT lot, product, from_number, to_number FROM label_in_flight WHERE landed_at IS NULL"))
+        for (String row :
+                asked.rows("SELECT lot, product, from_number, to_number FROM label_in_flight WHERE landed_at IS NULL"))
             add(flying, row);
         Map<String, Integer> most = new HashMap<>();
         for (String row :
@@ -181,7 +184,8 @@ final class NightLaws {
             if (label.number() > most.getOrDefault(key, 0))
                 broken.add("I3: label " + label.number() + " of " + key + " came out, planned are " + most.get(key));
             boolean isKnown = has(sure, key, label) || has(doubtful, key, label) || has(flying, key, label);
-            if (!isKnown) broken.add("I3: label " + label.number() + " of " + key + " came out and the journal has it not");
+            if (!isKnown)
+                broken.add("I3: label " + label.number() + " of " + key + " came out and the journal has it not");
         }
         sure.forEach((key, numbers) -> numbers.stream()
                 .filter(n -> !out.getOrDefault(key, Set.of()).contains(n))
@@ -272,8 +276,7 @@ final class NightLaws {
         none("I6 state and history differ", """
                 SELECT f.key, f.state FROM effect AS f WHERE f.state <>
                     (SELECT e.state FROM effect_event AS e WHERE e.key = f.key ORDER BY seq DESC LIMIT 1)""");
-        if (!clockWentBack)
-            none("I6 dated before its predecessor", """
+        if (!clockWentBack) none("I6 dated before its predecessor", """
                     SELECT later.step, later.business_date FROM step_event AS later JOIN step_event AS earlier
                         ON earlier.seq = later.seq - 1 WHERE later.at < earlier.at""");
     }
@@ -293,7 +296,8 @@ final class NightLaws {
     private void files() throws IOException {
         Map<String, List<String>> places = new HashMap<>();
         for (String place : List.of("", "reading", "taken", "refused"))
-            for (String name : in(place)) places.computeIfAbsent(name, all -> new ArrayList<>()).add(place);
+            for (String name : in(place))
+                places.computeIfAbsent(name, all -> new ArrayList<>()).add(place);
         for (DroppedByHand.Dropped file : drops.files) {
             List<String> found = places.getOrDefault(file.name(), List.of());
             if (found.size() != 1) broken.add("I9: " + file.name() + " is in " + found);

@@ -26,10 +26,12 @@ record NightsEnd(Asked asked, DroppedByHand drops, Course course) {
 
     /** Each step has come to its end; skipped only where the night was disturbed. */
     private void steps(List<String> broken) {
-        List<String> rows = asked.rows("SELECT step || ' ' || state || ' ' || note FROM step WHERE business_date = '" + course.day() + "'");
+        List<String> rows = asked.rows(
+                "SELECT step || ' ' || state || ' ' || note FROM step WHERE business_date = '" + course.day() + "'");
         for (String step : List.of(
                 "soak call", "fallback", "close", "plan", "sheets", "backup", "dawn check", "labels", "summary")) {
-            List<String> found = rows.stream().filter(row -> row.startsWith(step + " ")).toList();
+            List<String> found =
+                    rows.stream().filter(row -> row.startsWith(step + " ")).toList();
             boolean isUnplanned = step.equals("labels") && rows.stream().noneMatch(row -> row.startsWith("plan done"));
             boolean isOver = isUnplanned
                     || found.size() == 1
@@ -51,20 +53,23 @@ record NightsEnd(Asked asked, DroppedByHand drops, Course course) {
         for (DroppedByHand.Dropped file : drops.files)
             if (file.fate() == DroppedByHand.Fate.TAKEN && !taken.contains(file.name()))
                 broken.add("I9: " + file.name() + " was not taken by the end");
-        boolean isChecked = !asked.rows("SELECT 1 FROM step WHERE step = 'dawn check' AND state = 'done' AND business_date = '"
-                        + course.day() + "'")
+        boolean isChecked = !asked.rows(
+                        "SELECT 1 FROM step WHERE step = 'dawn check' AND state = 'done' AND business_date = '"
+                                + course.day() + "'")
                 .isEmpty();
         if (!isChecked || course.isLong()) return;
         for (Map.Entry<String, Integer> wanted : drops.wanted(taken).entrySet()) {
             String[] key = wanted.getKey().split("/");
-            List<String> planned = asked.rows("SELECT packs FROM plan_order AS o WHERE order_number = '" + key[0]
-                    + "' AND line = " + key[1] + " AND production_date = '" + course.day()
-                    + "' AND revision = (SELECT max(revision) FROM plan AS p WHERE p.production_date = o.production_date)");
+            List<String> planned = asked.rows(
+                    "SELECT packs FROM plan_order AS o WHERE order_number = '" + key[0]
+                            + "' AND line = " + key[1] + " AND production_date = '" + course.day()
+                            + "' AND revision = (SELECT max(revision) FROM plan AS p WHERE p.production_date = o.production_date)");
             boolean isRight = wanted.getValue() == 0
                     ? planned.isEmpty() || planned.equals(List.of("0"))
                     : planned.equals(List.of("" + wanted.getValue()));
             if (!isRight)
-                broken.add("I2: " + wanted.getKey() + " stands for " + wanted.getValue() + " packs, the plan has " + planned);
+                broken.add("I2: " + wanted.getKey() + " stands for " + wanted.getValue() + " packs, the plan has "
+                        + planned);
         }
     }
 
@@ -74,7 +79,8 @@ record NightsEnd(Asked asked, DroppedByHand drops, Course course) {
                 .forEach(row -> broken.add("I3: left as " + row));
         asked.rows("SELECT message_id, state, note FROM outbox WHERE state <> 'sent'")
                 .forEach(row -> broken.add("I5: mail left as " + row));
-        int sheets = count("SELECT count(*) FROM effect_event AS e JOIN effect AS f USING (key) WHERE f.kind = 'sheet' AND e.state = 'ambiguous'");
+        int sheets = count(
+                "SELECT count(*) FROM effect_event AS e JOIN effect AS f USING (key) WHERE f.kind = 'sheet' AND e.state = 'ambiguous'");
         if (sheets > course.paper())
             broken.add("I3: " + sheets + " sheets were in doubt after " + course.paper() + " troubles");
         int groups = count("SELECT count(*) FROM label_group WHERE outcome = 'uncertain'");
@@ -86,6 +92,7 @@ record NightsEnd(Asked asked, DroppedByHand drops, Course course) {
                 WHERE l.revision = (SELECT max(revision) FROM plan AS p WHERE p.production_date = l.production_date)
                   AND noted < planned AND EXISTS (SELECT 1 FROM step WHERE step = 'labels' AND state = 'done'
                                                   AND business_date = l.production_date)""")
-                .forEach(row -> broken.add("I3: labels are done, and there are neither printed nor in doubt of " + row));
+                .forEach(
+                        row -> broken.add("I3: labels are done, and there are neither printed nor in doubt of " + row));
     }
 }

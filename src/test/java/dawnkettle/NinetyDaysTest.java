@@ -51,7 +51,11 @@ class NinetyDaysTest {
             MovedClock clock = new MovedClock(first.atTime(4, 0).atZone(ZONE).toInstant(), ZONE);
             try (Ledger ledger = Ledger.open(folder.path().resolve("ledger.db"))) {
                 Night night = new Night(new Office(
-                        FewOrders.papers(folder.path()), ledger, clock, edges(drop), (at, line) -> said += line.length()));
+                        FewOrders.papers(folder.path()),
+                        ledger,
+                        clock,
+                        edges(drop),
+                        (at, line) -> said += line.length()));
                 for (int day = 0; day < DAYS; day++) {
                     long before = said;
                     play(night, clock, drop, first.plusDays(day));
@@ -63,9 +67,15 @@ class NinetyDaysTest {
         assertThat(counts).allSatisfy(count -> assertThat(count.walKilobytes()).isLessThan(MOST_WAL_BYTES >> 10));
         assertThat(counts.get(DAYS - 1).files()).isLessThanOrEqualTo(60);
         if (DAYS < 30) return;
-        assertThat(percentADay(counts.stream().map(Count::heapKilobytes).toList())).as("heap").isLessThan(1);
-        assertThat(percentADay(counts.stream().map(Count::saidBytes).toList())).as("what it says").isLessThan(1);
-        assertThat(percentADay(counts.stream().map(Count::files).toList())).as("files").isLessThan(1);
+        assertThat(percentADay(counts.stream().map(Count::heapKilobytes).toList()))
+                .as("heap")
+                .isLessThan(1);
+        assertThat(percentADay(counts.stream().map(Count::saidBytes).toList()))
+                .as("what it says")
+                .isLessThan(1);
+        assertThat(percentADay(counts.stream().map(Count::files).toList()))
+                .as("files")
+                .isLessThan(1);
     }
 
     private static void play(Night night, MovedClock clock, Path drop, LocalDate day) throws IOException {
@@ -103,8 +113,8 @@ class NinetyDaysTest {
                 new Edges.LabelDesk(
                         (LabelRun run, dawnkettle.label.LabelJournal journal) -> {
                             if (run.labels().stream().noneMatch(dawnkettle.label.LabelCopies::isCounted)) return;
-                            dawnkettle.label.Confirmed all = new dawnkettle.label.Confirmed(
-                                    run.lot(), run.product(), run.first(), run.last());
+                            dawnkettle.label.Confirmed all =
+                                    new dawnkettle.label.Confirmed(run.lot(), run.product(), run.first(), run.last());
                             journal.intended(all);
                             journal.confirmed(all);
                         },
@@ -119,7 +129,8 @@ class NinetyDaysTest {
         long heap = Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory();
         long files;
         try (Stream<Path> all = Files.walk(folder)) {
-            files = all.filter(file -> Files.isRegularFile(file) && !file.startsWith(drop)).count();
+            files = all.filter(file -> Files.isRegularFile(file) && !file.startsWith(drop))
+                    .count();
         }
         return new Count(
                 heap >> 10,
@@ -135,10 +146,18 @@ class NinetyDaysTest {
         System.out.printf(
                 "%d days, %d sheets and mails: heap %d to %d kB (%.2f %% a day), files %d to %d, write-ahead file at most %d kB,"
                         + " ledger %d to %d kB, said %d to %d bytes a day (%.2f %% a day)%n",
-                counts.size(), copies, first.heapKilobytes(), last.heapKilobytes(),
-                percentADay(counts.stream().map(Count::heapKilobytes).toList()), first.files(), last.files(),
+                counts.size(),
+                copies,
+                first.heapKilobytes(),
+                last.heapKilobytes(),
+                percentADay(counts.stream().map(Count::heapKilobytes).toList()),
+                first.files(),
+                last.files(),
                 counts.stream().mapToLong(Count::walKilobytes).max().orElseThrow(),
-                first.ledgerKilobytes(), last.ledgerKilobytes(), first.saidBytes(), last.saidBytes(),
+                first.ledgerKilobytes(),
+                last.ledgerKilobytes(),
+                first.saidBytes(),
+                last.saidBytes(),
                 percentADay(counts.stream().map(Count::saidBytes).toList()));
     }
 

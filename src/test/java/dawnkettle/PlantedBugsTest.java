@@ -37,8 +37,16 @@ class PlantedBugsTest {
 
     static Stream<Bug> bugs() {
         return Stream.of(
-                said("a sheet's or label's intent is not committed before it leaves", "I3", "UPDATE effect SET state = 'sending'", sql -> null),
-                said("a mail's intent is not committed before it leaves", "I5", "UPDATE outbox SET state = 'sending'", sql -> null),
+                said(
+                        "a sheet's or label's intent is not committed before it leaves",
+                        "I3",
+                        "UPDATE effect SET state = 'sending'",
+                        sql -> null),
+                said(
+                        "a mail's intent is not committed before it leaves",
+                        "I5",
+                        "UPDATE outbox SET state = 'sending'",
+                        sql -> null),
                 said("labels in flight are not noted", "I3", "INSERT INTO label_in_flight", sql -> null),
                 said("what became of a sheet is not committed", "I3", "UPDATE effect SET state = ?", sql -> null),
                 opened(
@@ -81,7 +89,11 @@ class PlantedBugsTest {
                         sql -> sql.replace("WHERE", "WHERE 0 AND"),
                         new Mishap(Mishap.Kind.POWER_CUT_BETWEEN_LABELS, 2, 1)),
                 said("an order line is acknowledged and not kept", "I1", "INSERT INTO order_line", sql -> null),
-                said("an order line is kept with other packs", "I1", "INSERT INTO order_line", sql -> sql.replace("(?, ?, ?, ?, ?,", "(?, ?, ?, ?, ? + 1,")),
+                said(
+                        "an order line is kept with other packs",
+                        "I1",
+                        "INSERT INTO order_line",
+                        sql -> sql.replace("(?, ?, ?, ?, ?,", "(?, ?, ?, ?, ? + 1,")),
                 both(
                         "a file that is read again counts its amendments again",
                         "I1",
@@ -89,9 +101,17 @@ class PlantedBugsTest {
                         PlantedBugsTest::acknowledgingAtTheSecondTry),
                 doors("an order file never comes to its end", "I9", PlantedBugsTest::neverAcknowledging),
                 labels("a label is best before the wrong day", "I7"),
-                doors("a label is printed though the clock is in doubt", "I7", PlantedBugsTest::trustingAnyClock, new Mishap(Mishap.Kind.CLOCK_BACK, 1_150, 10_000)),
+                doors(
+                        "a label is printed though the clock is in doubt",
+                        "I7",
+                        PlantedBugsTest::trustingAnyClock,
+                        new Mishap(Mishap.Kind.CLOCK_BACK, 1_150, 10_000)),
                 held("a held lot is labelled", "I7", "kind IN ('held', 'released'"),
-                muted("a plan gives more than was ordered", "I2", "INSERT INTO plan_allocation", sql -> sql.replace("(?, ?, ?, ?, ?, ?, ?, ?, ?,", "(?, ?, ?, ?, ?, ?, ?, ?, ? + 1,")),
+                muted(
+                        "a plan gives more than was ordered",
+                        "I2",
+                        "INSERT INTO plan_allocation",
+                        sql -> sql.replace("(?, ?, ?, ?, ?, ?, ?, ?, ?,", "(?, ?, ?, ?, ?, ?, ?, ?, ? + 1,")),
                 muted("a lot is made of nothing", "I4", "INSERT INTO plan_batch_tub", sql -> null),
                 opened(
                         "a rule is missing and history is lost",
@@ -112,7 +132,9 @@ class PlantedBugsTest {
             try (FaultyNight night = new FaultyNight(seed, bug.mishaps(), bug.plant())) {
                 noticed.addAll(night.play());
             }
-        assertThat(noticed).as(bug.name()).anySatisfy(broken -> assertThat(broken).startsWith(bug.law()));
+        assertThat(noticed)
+                .as(bug.name())
+                .anySatisfy(broken -> assertThat(broken).startsWith(bug.law()));
     }
 
     @Test
@@ -140,7 +162,8 @@ class PlantedBugsTest {
 
             @Override
             void opened(Ledger ledger) {
-                if (!atOpening.isEmpty() && (!isDone || atOpening.startsWith("PRAGMA"))) LedgerWire.run(ledger, atOpening);
+                if (!atOpening.isEmpty() && (!isDone || atOpening.startsWith("PRAGMA")))
+                    LedgerWire.run(ledger, atOpening);
                 isDone = true;
             }
 
@@ -214,8 +237,8 @@ class PlantedBugsTest {
                 int last = (Integer.parseInt(found.group(2)) + 1) % 9;
                 return new LabelText(
                         words.fields(),
-                        Optional.of(ElementString.read(
-                                found.replaceFirst("(15)" + found.group(1).substring(0, 4) + "0" + Math.max(1, last)))));
+                        Optional.of(ElementString.read(found.replaceFirst(
+                                "(15)" + found.group(1).substring(0, 4) + "0" + Math.max(1, last)))));
             }
         });
     }
@@ -237,8 +260,7 @@ class PlantedBugsTest {
 
     private static Edges trustingAnyClock(Edges real) {
         return with(
-                real,
-                new Edges.Senses(real.senses().orders(), real.senses().thermometer(), now -> Optional.empty()));
+                real, new Edges.Senses(real.senses().orders(), real.senses().thermometer(), now -> Optional.empty()));
     }
 
     private static Edges with(Edges real, Edges.Senses senses) {
@@ -257,7 +279,10 @@ class PlantedBugsTest {
         OrderSource source = now -> real.senses().orders().look(now).stream()
                 .<OrderSource.Parcel>map(parcel -> new Reluctant(parcel, without))
                 .toList();
-        return with(real, new Edges.Senses(source, real.senses().thermometer(), real.senses().time()));
+        return with(
+                real,
+                new Edges.Senses(
+                        source, real.senses().thermometer(), real.senses().time()));
     }
 
     /** Does not come to its end the first times. */

@@ -40,7 +40,9 @@ final class DawnCheck implements Work {
         if (plan.heading().revisionOf().isEmpty()) return "";
         Optional<DayPlan> replaced = office.ledger()
                 .plans()
-                .find(plan.heading().productionDate(), plan.heading().revisionOf().getAsInt())
+                .find(
+                        plan.heading().productionDate(),
+                        plan.heading().revisionOf().getAsInt())
                 .map(kept -> office.edges().plans().read(kept.json()));
         if (replaced.isEmpty()) return "";
         printing.print(plan, replaced);

@@ -63,9 +63,9 @@ final class LabelLog implements LabelJournal {
     @Override
     public void doubtful(Confirmed group) {
         doubtful = Optional.of(group);
-        note(group, part -> office.ledger()
-                .labels()
-                .uncertain(part, office.now(), "the printer did not answer for them"));
+        note(
+                group,
+                part -> office.ledger().labels().uncertain(part, office.now(), "the printer did not answer for them"));
     }
 
     private List<LabelGroup> news(Confirmed group) {

@@ -47,8 +47,7 @@ final class SheetEffects {
         Effect before = office.ledger().effects().intend(key, Effect.Kind.SHEET, businessDate, office.now());
         if (before.state() == Effect.State.SENDING && unnoted.contains(key))
             office.ledger().effects().ambiguous(key, office.now(), "what became of it could not be noted");
-        int inDoubt =
-                before.attempts() == 0 ? 0 : office.ledger().effects().timesInDoubt(key);
+        int inDoubt = before.attempts() == 0 ? 0 : office.ledger().effects().timesInDoubt(key);
         if (before.state() == Effect.State.AMBIGUOUS && inDoubt >= MOST_TRIES) return;
         if (!office.ledger().effects().sending(key, office.now())) return;
         unnoted.add(key);

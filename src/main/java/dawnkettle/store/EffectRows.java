@@ -65,8 +65,7 @@ public final class EffectRows {
 
     /** How often nobody knew whether it went out. */
     public int timesInDoubt(String key) {
-        return (int) sql.number(
-                "SELECT count(*) AS n FROM effect_event WHERE key = ? AND state = 'ambiguous'", key);
+        return (int) sql.number("SELECT count(*) AS n FROM effect_event WHERE key = ? AND state = 'ambiguous'", key);
     }
 
     public List<Effect> in(Effect.State state) {

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowable;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import dawnkettle.book.OrderLine;
 import dawnkettle.trouble.Trouble;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -81,7 +80,9 @@ class FullDiskTest {
             String order = "N" + i;
             ledger.inTransaction(() -> {
                 ledger.orders().add(List.of(KeptNight.line(order, 1 + order.length())));
-                ledger.orders().takeFile(String.format("%064d", Integer.parseInt(order.substring(1))), order, KeptNight.CUT_OFF);
+                ledger.orders()
+                        .takeFile(
+                                String.format("%064d", Integer.parseInt(order.substring(1))), order, KeptNight.CUT_OFF);
             });
             acknowledged.add(order);
             ledger.effects().intend("sheet " + i, Effect.Kind.SHEET, KeptNight.THURSDAY, KeptNight.CUT_OFF);
@@ -149,7 +150,8 @@ class FullDiskTest {
                 assertThat(integrity(ledger)).as("tear " + i).isEqualTo("ok");
             }
         }
-        System.out.printf("%d torn write-ahead files: all opened at a commit, %d of them at an earlier one%n", TORN, shorter);
+        System.out.printf(
+                "%d torn write-ahead files: all opened at a commit, %d of them at an earlier one%n", TORN, shorter);
         assertThat(shorter).isPositive();
     }
 
@@ -177,7 +179,8 @@ class FullDiskTest {
                 refused++;
             }
         }
-        System.out.printf("%d ledgers cut short: %d refused at opening, %d found by the check of a copy%n", TORN, refused, found);
+        System.out.printf(
+                "%d ledgers cut short: %d refused at opening, %d found by the check of a copy%n", TORN, refused, found);
         assertThat(refused + found).isEqualTo(TORN);
     }
 }

@@ -56,41 +56,47 @@ public final class LedgerWire {
     /** Statements are prepared once and kept, for a night asks the same thousands of times. */
     private static Connection tapped(Connection real, Tap tap) {
         Map<String, PreparedStatement> idle = new HashMap<>();
-        return proxy(Connection.class, (method, values) -> {
-            if (method.equals("prepareStatement")) return prepared(real, (String) values[0], tap, idle);
-            if (method.equals("createStatement")) return plain(real.createStatement(), tap);
-            return null;
-        }, real);
+        return proxy(
+                Connection.class,
+                (method, values) -> {
+                    if (method.equals("prepareStatement")) return prepared(real, (String) values[0], tap, idle);
+                    if (method.equals("createStatement")) return plain(real.createStatement(), tap);
+                    return null;
+                },
+                real);
     }
 
-    private static PreparedStatement prepared(
-            Connection real, String sql, Tap tap, Map<String, PreparedStatement> idle) throws SQLException {
+    private static PreparedStatement prepared(Connection real, String sql, Tap tap, Map<String, PreparedStatement> idle)
+            throws SQLException {
         String instead = tap.instead(sql);
         String run = instead == null ? "SELECT 1" : instead;
         if (run.startsWith("VACUUM") || run.startsWith("PRAGMA")) forget(idle);
         PreparedStatement kept = idle.remove(run);
         PreparedStatement statement = kept == null ? real.prepareStatement(run) : kept;
-        return proxy(PreparedStatement.class, (method, values) -> {
-            switch (method) {
-                case "executeUpdate":
-                    tap.before(sql);
-                    int rows = instead == null ? 1 : statement.executeUpdate();
-                    tap.after(sql);
-                    return rows;
-                case "executeQuery":
-                    tap.before(sql);
-                    return null;
-                case "setObject":
-                    return instead == null ? DONE : null;
-                case "close":
-                    statement.clearParameters();
-                    PreparedStatement other = idle.put(run, statement);
-                    if (other != null) other.close();
-                    return DONE;
-                default:
-                    return null;
-            }
-        }, statement);
+        return proxy(
+                PreparedStatement.class,
+                (method, values) -> {
+                    switch (method) {
+                        case "executeUpdate":
+                            tap.before(sql);
+                            int rows = instead == null ? 1 : statement.executeUpdate();
+                            tap.after(sql);
+                            return rows;
+                        case "executeQuery":
+                            tap.before(sql);
+                            return null;
+                        case "setObject":
+                            return instead == null ? DONE : null;
+                        case "close":
+                            statement.clearParameters();
+                            PreparedStatement other = idle.put(run, statement);
+                            if (other != null) other.close();
+                            return DONE;
+                        default:
+                            return null;
+                    }
+                },
+                statement);
     }
 
     /** A copy can only be made while no statement is under way. */
@@ -100,15 +106,18 @@ public final class LedgerWire {
     }
 
     private static Statement plain(Statement statement, Tap tap) {
-        return proxy(Statement.class, (method, values) -> {
-            if (!method.equals("executeUpdate")) return null;
-            String sql = (String) values[0];
-            String instead = tap.instead(sql);
-            tap.before(sql);
-            int rows = instead == null ? 0 : statement.executeUpdate(instead);
-            tap.after(sql);
-            return rows;
-        }, statement);
+        return proxy(
+                Statement.class,
+                (method, values) -> {
+                    if (!method.equals("executeUpdate")) return null;
+                    String sql = (String) values[0];
+                    String instead = tap.instead(sql);
+                    tap.before(sql);
+                    int rows = instead == null ? 0 : statement.executeUpdate(instead);
+                    tap.after(sql);
+                    return rows;
+                },
+                statement);
     }
 
     private static final Object DONE = new Object();
@@ -119,15 +128,16 @@ public final class LedgerWire {
     }
 
     private static <T> T proxy(Class<T> type, Answer answer, T real) {
-        return type.cast(Proxy.newProxyInstance(LedgerWire.class.getClassLoader(), new Class<?>[] {type}, (self, method, values) -> {
-            Object answered = answer.to(method.getName(), values);
-            if (answered == DONE) return null;
-            if (answered != null) return answered;
-            try {
-                return method.invoke(real, values);
-            } catch (InvocationTargetException e) {
-                throw e.getCause();
-            }
-        }));
+        return type.cast(Proxy.newProxyInstance(
+                LedgerWire.class.getClassLoader(), new Class<?>[] {type}, (self, method, values) -> {
+                    Object answered = answer.to(method.getName(), values);
+                    if (answered == DONE) return null;
+                    if (answered != null) return answered;
+                    try {
+                        return method.invoke(real, values);
+                    } catch (InvocationTargetException e) {
+                        throw e.getCause();
+                    }
+                }));
     }
 }

@@ -88,7 +88,11 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings {
         this.clock = new MovedClock(real, ZONE);
         this.doors = new FaultyDoors(this, this.mishaps, dice);
         this.drops = new DroppedByHand(folder.path().resolve("drop"), day, dice);
-        open();
+        try {
+            open();
+        } catch (PowerCut | DeviceAway | IllegalStateException atOnce) {
+            restart();
+        }
         this.asked = new Asked(folder.path().resolve("ledger.db"));
         this.laws = new NightLaws(asked, doors, drops, folder.path().resolve("drop"), day);
         for (int i = 1 + dice.nextInt(5); i > 0; i--)

@@ -249,8 +249,7 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings {
     }
 
     private void record(Fact fact, String origin) {
-        wire.undisturbed(
-                () -> ledger.records().add(new Recorded(fact, clock.instant(), clock.instant(), origin)));
+        wire.undisturbed(() -> ledger.records().add(new Recorded(fact, clock.instant(), clock.instant(), origin)));
     }
 
     @Override

@@ -28,7 +28,7 @@ import org.junit.jupiter.api.Test;
  * is over; {@code -Dkills=2000} kills so often.
  */
 class KilledNightsTest {
-    private static final int KILLS = Integer.getInteger("kills", 8);
+    private static final int KILLS = Integer.getInteger("kills", 6);
     private static final long SEED = Long.getLong("seed", 1);
     private static final ZoneId ZONE = FewOrders.SHOP.house().zone();
     private static final int POINTS = 500;

@@ -30,7 +30,7 @@ import org.junit.jupiter.api.Test;
  * {@code -Ddays=90} runs so many days.
  */
 class NinetyDaysTest {
-    private static final int DAYS = Integer.getInteger("days", 8);
+    private static final int DAYS = Integer.getInteger("days", 6);
     private static final ZoneId ZONE = FewOrders.SHOP.house().zone();
 
     /** What the ledger cuts its write-ahead file back to, and a transaction more. */

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
  * {@code -Dseed=17} begins there; a night that fails names its seed and is played again by {@code -Dseed=… -Dnights=1}.
  */
 class SeededNightsTest {
-    private static final int NIGHTS = Integer.getInteger("nights", 60);
+    private static final int NIGHTS = Integer.getInteger("nights", 40);
     private static final long FIRST = Long.getLong("seed", 1);
 
     /** So many failures say enough. */

@@ -14,6 +14,8 @@ import java.util.stream.Stream;
 
 /** Runs of labels that did not come out whole, from the ledger: open until each label was confirmed, or found by a person. */
 public final class BrokenRuns {
+    private static final String STOPPED = "the service stopped while it was sent";
+
     private final Office office;
 
     public BrokenRuns(Office office) {
@@ -98,14 +100,24 @@ public final class BrokenRuns {
         if (state != Effect.State.AMBIGUOUS) office.ledger().effects().ambiguous(key, office.now(), why);
     }
 
-    /** At the start of the service: the group that was on its way when it stopped is in doubt, and no other label is. */
+    /**
+     * At the start of the service: the group that was on its way when it stopped is in doubt, and no other label is. Runs
+     * come first, so that a power cut in the midst of this leaves none half noted, of which the rest would never come.
+     */
     public void interrupted() {
-        List<Effect> stopped = office.ledger().effects().interrupted(office.now());
         for (LabelGroup group : office.ledger().labels().inFlight())
             undisturbed(group.lot() + " " + group.product(), () -> doubt(group));
-        for (Effect effect : stopped)
+        for (Effect effect : office.ledger().effects().in(Effect.State.SENDING))
             if (LabelRows.isRun(effect.key()))
-                undisturbed(effect.key(), () -> label(effect).ifPresent(label -> ended(label, effect.note())));
+                undisturbed(effect.key(), () -> label(effect).ifPresent(label -> ended(label, STOPPED)));
+        office.ledger().effects().interrupted(office.now());
+    }
+
+    /** Before a run goes on: what an earlier try was not able to note is in doubt. */
+    void unnoted(PlannedLabel label, Effect before) {
+        for (LabelGroup group : office.ledger().labels().inFlight())
+            if (group.lot().equals(label.lot()) && group.product().equals(label.product())) doubt(group);
+        if (before.state() == Effect.State.SENDING) ended(label, "what became of the last labels could not be noted");
     }
 
     /** A plan that cannot be read must not keep the service from starting. */

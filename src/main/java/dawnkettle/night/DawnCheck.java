@@ -23,15 +23,30 @@ final class DawnCheck implements Work {
     public String run(LocalDate productionDate) {
         DayPlan before = office.plan(productionDate)
                 .orElseThrow(() -> new IllegalStateException("there is no plan of " + productionDate));
+        String left = printLeft(before);
         List<BookLine> lines = office.book().bookFor(productionDate).stream()
                 .filter(line -> line.packs() > 0)
                 .toList();
         DayPlan after = planning.compute(productionDate, new ClosedBook(productionDate, office.now(), lines));
-        if (isAlike(before, after)) return "nothing has changed since the plan";
+        if (isAlike(before, after)) return left + "nothing has changed since the plan";
         planning.keep(after);
         String sheets = printing.print(after, Optional.of(before));
         return "revision " + after.heading().revision() + ": " + PlanTomorrow.sentence(after) + "; " + sheets
                 + " printed again";
+    }
+
+    /** A revision that was kept, and whose sheets did not all come out before the power went, hangs nowhere yet. */
+    private String printLeft(DayPlan plan) {
+        if (plan.heading().revisionOf().isEmpty()) return "";
+        Optional<DayPlan> replaced = office.ledger()
+                .plans()
+                .find(
+                        plan.heading().productionDate(),
+                        plan.heading().revisionOf().getAsInt())
+                .map(kept -> office.edges().plans().read(kept.json()));
+        if (replaced.isEmpty()) return "";
+        printing.print(plan, replaced);
+        return "revision " + plan.heading().revision() + " hangs; ";
     }
 
     /** Whether nothing that anybody works by differs. */

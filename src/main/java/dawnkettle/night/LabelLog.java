@@ -7,12 +7,15 @@ import dawnkettle.store.LabelGroup;
 import dawnkettle.store.LabelNumbers;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** Writes down each group of labels as the printer answers for it; a label that was certain before stays as it was. */
 final class LabelLog implements LabelJournal {
     private final Office office;
     private Optional<Confirmed> intended = Optional.empty();
     private Optional<Confirmed> doubtful = Optional.empty();
+    /** False while, and after, the ledger did not take what became of a group. */
+    private boolean isNoted = true;
 
     LabelLog(Office office) {
         this.office = office;
@@ -24,9 +27,15 @@ final class LabelLog implements LabelJournal {
         return doubtful;
     }
 
-    /** After a run, however it ended: what became of the group that was sent last is noted. */
+    /** After a run, however it ended: what became of the group that was sent last is noted; where it is not, it stays in flight. */
     void landed() {
-        intended.ifPresent(this::landed);
+        if (isNoted) intended.ifPresent(this::landed);
+    }
+
+    private void note(Confirmed group, Consumer<LabelGroup> how) {
+        isNoted = false;
+        news(group).forEach(how);
+        isNoted = true;
     }
 
     private void landed(Confirmed group) {
@@ -42,7 +51,7 @@ final class LabelLog implements LabelJournal {
 
     @Override
     public void confirmed(Confirmed group) {
-        for (LabelGroup part : news(group)) office.ledger().labels().confirmed(part, office.now());
+        note(group, part -> office.ledger().labels().confirmed(part, office.now()));
     }
 
     @Override
@@ -54,8 +63,9 @@ final class LabelLog implements LabelJournal {
     @Override
     public void doubtful(Confirmed group) {
         doubtful = Optional.of(group);
-        for (LabelGroup part : news(group))
-            office.ledger().labels().uncertain(part, office.now(), "the printer did not answer for them");
+        note(
+                group,
+                part -> office.ledger().labels().uncertain(part, office.now(), "the printer did not answer for them"));
     }
 
     private List<LabelGroup> news(Confirmed group) {

@@ -9,8 +9,10 @@ import dawnkettle.store.QueuedMail;
 import dawnkettle.trouble.DeviceAway;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The outbox: a mail is kept whole first, then on its way, then sent. What the server did not take is tried again for two
@@ -23,10 +25,15 @@ final class Letters {
     private static final Duration LONGEST_WAIT = Duration.ofHours(2);
     private static final Duration GIVEN_UP = Duration.ofDays(2);
 
+    /** So often it is tried whatever the clock says: one that was wrong may have dated a mail two days back. */
+    private static final int FEWEST_TRIES = 8;
+
     private static final String AGAIN =
             "This mail may have arrived before: the server did not say. It is the same mail.";
 
     private final Office office;
+    /** Given to the server, and the ledger has not taken what became of them. */
+    private final Set<String> unnoted = new HashSet<>();
 
     Letters(Office office) {
         this.office = office;
@@ -55,8 +62,12 @@ final class Letters {
         outbox().queue(mail.id(), mail.subject(), KeptMail.write(mail), office.now());
     }
 
-    /** Tries every mail whose time has come. */
+    /** Tries every mail whose time has come; of which the ledger did not take what became of it, goes again and says so. */
     void deliver() {
+        for (String id : List.copyOf(unnoted)) {
+            outbox().again(id, office.now(), true, "what became of it could not be noted");
+            unnoted.remove(id);
+        }
         outbox().due(office.now()).forEach(this::deliver);
     }
 
@@ -82,18 +93,25 @@ final class Letters {
         }
         if (!outbox().sending(id, office.now())) return;
         Mail mail = kept.get();
+        unnoted.add(id);
+        if (isSent(queued, queued.maybeSent() ? mail.withFirstLine(AGAIN) : mail)) outbox().sent(id, office.now());
+        unnoted.remove(id);
+    }
+
+    private boolean isSent(QueuedMail queued, Mail mail) {
         try {
-            office.edges().mail().post().send(queued.maybeSent() ? mail.withFirstLine(AGAIN) : mail, office.now());
-            outbox().sent(id, office.now());
+            office.edges().mail().post().send(mail, office.now());
+            return true;
         } catch (DeviceAway away) {
             later(queued, away);
+            return false;
         }
     }
 
     private void later(QueuedMail queued, DeviceAway away) {
         String id = queued.messageId();
         Instant now = office.now();
-        if (now.isAfter(queued.queuedAt().plus(GIVEN_UP))) {
+        if (queued.attempts() >= FEWEST_TRIES && now.isAfter(queued.queuedAt().plus(GIVEN_UP))) {
             outbox().refused(id, now, "given up after two days: " + away.getMessage());
             office.tell("mail " + id + " is given up after two days: " + away.getMessage());
             return;

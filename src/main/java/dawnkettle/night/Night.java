@@ -31,6 +31,10 @@ public final class Night {
     private final Alerts alerts;
     private final TakeMails mails;
     private final Predicate<Timetable.Slot> mine;
+    /** The day of the last look: what fell due since, while the machine was off, is looked at as well. */
+    private LocalDate lookedAt;
+    /** Whether the clock is known to be right, as it was asked in this look. */
+    private Optional<Boolean> isClockRight = Optional.empty();
 
     /** All that falls due from the ledger's first day on. */
     public Night(Office office) {
@@ -41,6 +45,7 @@ public final class Night {
     public Night(Office office, Predicate<Timetable.Slot> mine) {
         this.office = office;
         this.mine = mine;
+        this.lookedAt = office.ledger().steps().lastDay().orElse(LocalDate.MAX);
         this.labels = new PrintLabels(office);
         this.letters = new Letters(office);
         this.alerts = new Alerts(office, letters);
@@ -64,10 +69,12 @@ public final class Night {
 
     /** Takes in orders, then runs every step that is due. A step that fails never stops the next. */
     public void tick() {
+        isClockRight = Optional.empty();
         new TakeOrders(office).run();
         mails.run();
         Instant now = office.now();
         for (Timetable.Slot slot : slots(now)) if (!slot.due().isAfter(now)) run(slot);
+        lookedAt = now.atZone(office.shop().house().zone()).toLocalDate();
         new ReplanLosses(office).run(this::runAgain);
         holds.run();
         letters.deliver();
@@ -75,7 +82,7 @@ public final class Night {
     }
 
     private List<Timetable.Slot> slots(Instant now) {
-        return office.timetable().around(now).stream()
+        return office.timetable().around(now, lookedAt).stream()
                 .filter(slot -> slot.step() != Step.SELF_TEST
                         || office.papers().settings().care().selfTests())
                 .filter(mine)
@@ -156,7 +163,11 @@ public final class Night {
         if (!row.state().isFinal() && !isWaiting(row, now)) runStep(key, work.get(Step.DAWN_CHECK));
     }
 
+    /** By a clock that may be wrong nothing is given up: it cannot be taken back. */
     private void skip(StepKey key, Instant now) {
+        if (isClockRight.isEmpty())
+            isClockRight = Optional.of(office.edges().senses().time().doubt(now).isEmpty());
+        if (!isClockRight.get()) return;
         office.ledger().steps().skipped(key, now, "it was too late to be of use");
         office.tell(key.step() + " of " + key.businessDate() + " is skipped: too late to be of use");
     }

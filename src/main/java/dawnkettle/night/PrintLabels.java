@@ -136,8 +136,8 @@ final class PrintLabels {
     private void print(DayPlan plan, PlannedLabel label) {
         String key = BrokenRuns.key(label);
         LocalDate day = plan.heading().productionDate();
-        office.ledger().effects().intend(key, Effect.Kind.LABEL, day, office.now());
-        if (!office.ledger().effects().sending(key, office.now())) return;
+        runs.unnoted(label, office.ledger().effects().intend(key, Effect.Kind.LABEL, day, office.now()));
+        if (runs.isOver(label) || !office.ledger().effects().sending(key, office.now())) return;
         LabelLog log = new LabelLog(office);
         try {
             for (LabelRun run : left(label)) office.edges().labels().printer().print(run, log);

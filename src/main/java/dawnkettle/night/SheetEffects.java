@@ -5,7 +5,9 @@ import dawnkettle.store.Effect;
 import dawnkettle.trouble.DeviceAway;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Prints sheets, each once: an intent first, then what became of it. What may have come out is printed again at most once. */
 final class SheetEffects {
@@ -13,6 +15,8 @@ final class SheetEffects {
     private static final int MOST_TRIES = 2;
 
     private final Office office;
+    /** Given to the printer, and the ledger has not taken what became of them. */
+    private final Set<String> unnoted = new HashSet<>();
 
     SheetEffects(Office office) {
         this.office = office;
@@ -43,15 +47,24 @@ final class SheetEffects {
         Effect before = office.ledger().effects().intend(key, Effect.Kind.SHEET, businessDate, office.now());
         boolean isUnknown =
                 before.state() == Effect.State.INTENDED && new AfterRestore(office).mayHaveSheet(businessDate);
-        boolean maybeOut = before.state() == Effect.State.AMBIGUOUS || isUnknown;
-        if (maybeOut && before.attempts() >= MOST_TRIES) return;
+        if (before.state() == Effect.State.SENDING && unnoted.contains(key))
+            office.ledger().effects().ambiguous(key, office.now(), "what became of it could not be noted");
+        int inDoubt = before.attempts() == 0 ? 0 : office.ledger().effects().timesInDoubt(key);
+        if (before.state() == Effect.State.AMBIGUOUS && inDoubt >= MOST_TRIES) return;
         if (!office.ledger().effects().sending(key, office.now())) return;
+        unnoted.add(key);
+        send(key, isUnknown || inDoubt > 0 ? sheet.markedMaybePrinted() : sheet);
+        office.ledger().effects().done(key, office.now(), "");
+        unnoted.remove(key);
+    }
+
+    private void send(String key, Sheet sheet) {
         try {
-            office.edges().paper().printer().print(maybeOut ? sheet.markedMaybePrinted() : sheet);
-            office.ledger().effects().done(key, office.now(), "");
+            office.edges().paper().printer().print(sheet);
         } catch (DeviceAway away) {
             if (away.isAmbiguous()) office.ledger().effects().ambiguous(key, office.now(), away.getMessage());
             else office.ledger().effects().failed(key, office.now(), away.getMessage());
+            unnoted.remove(key);
             throw away;
         }
     }

@@ -13,6 +13,10 @@ import java.util.List;
 
 /** When which step is due: one slot a step and business date, whatever the clocks do that night. */
 public record Timetable(ShopCalendar calendar, ZoneId zone, NightSettings.Times times, NightSettings.Records records) {
+    private static final int DAYS_BACK = 3;
+    private static final int MOST_DAYS_BACK = 60;
+    private static final int DAYS_AHEAD = 5;
+
     public Timetable(ShopCalendar calendar, ZoneId zone, NightSettings.Times times) {
         this(calendar, zone, times, NightSettings.Records.USUAL);
     }
@@ -30,16 +34,34 @@ public record Timetable(ShopCalendar calendar, ZoneId zone, NightSettings.Times 
 
     /** Slots due from some days before {@code now} to some days after it, the earliest first. */
     public List<Slot> around(Instant now) {
+        return around(now, LocalDate.MAX);
+    }
+
+    /** The same from an earlier day on, where nobody has looked since; two months back at most. */
+    public List<Slot> around(Instant now, LocalDate lookedAt) {
         LocalDate today = now.atZone(zone).toLocalDate();
+        LocalDate from = later(earlier(today, lookedAt).minusDays(DAYS_BACK), today.minusDays(MOST_DAYS_BACK));
         List<Slot> slots = new ArrayList<>();
-        for (LocalDate day = today.minusDays(3); !day.isAfter(today.plusDays(5)); day = day.plusDays(1)) {
+        for (LocalDate day = from; !day.isAfter(last(today)); day = day.plusDays(1)) {
             if (calendar.isWorkDay(day)) slots.addAll(slots(day));
             if (day.getDayOfWeek() == times.costDay()) slots.add(new Slot(Step.COSTS, day, at(day, times.costAt())));
-        }
-        for (LocalDate day = today.minusDays(3); !day.isAfter(today.plusDays(5)); day = day.plusDays(1))
             if (day.equals(drill(day))) slots.add(new Slot(Step.RECALL_DRILL, day, at(day, records.drillAt())));
+        }
         slots.sort(Comparator.comparing(Slot::due).thenComparing(Slot::step));
         return slots;
+    }
+
+    /** The book of the day after a long closing closes before it, so that that day counts however far off it is. */
+    private LocalDate last(LocalDate today) {
+        return later(today.plusDays(DAYS_AHEAD), calendar.next(today));
+    }
+
+    private static LocalDate earlier(LocalDate one, LocalDate other) {
+        return one.isBefore(other) ? one : other;
+    }
+
+    private static LocalDate later(LocalDate one, LocalDate other) {
+        return one.isAfter(other) ? one : other;
     }
 
     /** The day of a month on which a recall is practised: the first work day on or after the one that was named. */

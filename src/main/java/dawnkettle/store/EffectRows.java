@@ -63,6 +63,11 @@ public final class EffectRows {
         return sql.first(EffectRows::effect, "SELECT * FROM effect WHERE key = ?", key);
     }
 
+    /** How often nobody knew whether it went out. */
+    public int timesInDoubt(String key) {
+        return (int) sql.number("SELECT count(*) AS n FROM effect_event WHERE key = ? AND state = 'ambiguous'", key);
+    }
+
     public List<Effect> in(Effect.State state) {
         return sql.list(EffectRows::effect, "SELECT * FROM effect WHERE state = ? ORDER BY intended_at, key", state);
     }

@@ -67,6 +67,13 @@ public final class StepRows {
                 businessDate);
     }
 
+    /** The latest day of which a step was ever due; empty in a new ledger. */
+    public Optional<LocalDate> lastDay() {
+        return sql.first(
+                row -> row.day("business_date"),
+                "SELECT business_date FROM step WHERE business_date > '1970-01-01' ORDER BY business_date DESC LIMIT 1");
+    }
+
     /** Steps that are neither done nor skipped and were due by now, in the order they were due. */
     public List<StepRow> open(Instant now) {
         return sql.list(StepRows::row, """

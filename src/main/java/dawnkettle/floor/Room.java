@@ -110,6 +110,11 @@ final class Room {
         return new FamilyOrder(setup, families).shortest();
     }
 
+    /** The first minute from the given one on that the numbers of jobs done by family do not rule out. */
+    int endByCounts(List<Workload.Want> wants, int placesBefore, int minute) {
+        return new FamilyCounts(setup, wants, placesBefore).endFrom(minute);
+    }
+
     /** Minutes of changeover at least, for the families of a bit set on the only place. */
     int changeoverMinutes(int families) {
         return paths.computeIfAbsent(families, set -> new FamilyPath(setup).shortest(set));

@@ -17,21 +17,26 @@ final class Workload {
     /** The same for the orders of families. */
     private static final int ORDERS = 12;
 
-    /**
-     * What an operation wants: from when, how long, how many units, and how long the job goes on behind it.
-     *
-     * @param last until when it must be done, where a due is to be kept
-     */
-    record Want(int head, int minutes, long units, int tail, int family, Last last) {}
+    /** What an operation wants: from when, how long, how many units, and how long the job goes on behind it. */
+    record Want(int head, int minutes, long units, int tail, int family, Ties ties) {}
 
-    /** A last minute, and the due that asks it. */
+    /** What ties an operation to others: by when it is asked for, and what its job did before. */
+    record Ties(Last last, Before before) {}
+
+    /** The operation before it: from when at the earliest, and how long. */
+    record Before(int head, int minutes) {}
+
+    /** A last minute, where a due is to be kept, and the due that asks it. */
     record Last(int due, int minute) {}
 
     private final Room room;
     private final List<Want> wants = new ArrayList<>();
+    private final int placesBefore;
 
-    Workload(Room room) {
+    /** @param placesBefore places of the stage that all jobs come from at once; 0 where they don't */
+    Workload(Room room, int placesBefore) {
         this.room = room;
+        this.placesBefore = placesBefore;
     }
 
     void add(Want want) {
@@ -51,6 +56,11 @@ final class Workload {
         return end;
     }
 
+    /** The first minute from the given one on that the numbers of jobs done by family do not rule out. */
+    int endByCounts(int minute) {
+        return room.changesOver() ? room.endByCounts(wants, placesBefore, minute) : minute;
+    }
+
     /** The changeover bound of those that start no earlier than the threshold, where all of them can keep their last minute. */
     private int endInBestOrder(int threshold) {
         var families = new ArrayList<List<FamilyOrder.Part>>();
@@ -67,7 +77,7 @@ final class Workload {
 
     private static List<FamilyOrder.Part> parts(List<Want> family, int threshold) {
         int tail = family.stream().mapToInt(Want::tail).min().orElse(0);
-        Map<Integer, List<Want>> byDue = family.stream().collect(Collectors.groupingBy(want -> want.last.due));
+        Map<Integer, List<Want>> byDue = family.stream().collect(Collectors.groupingBy(want -> want.ties.last.due));
         return byDue.values().stream()
                 .map(part -> part(part, tail, threshold))
                 .sorted(Comparator.comparingInt(FamilyOrder.Part::lastMinute))
@@ -77,7 +87,7 @@ final class Workload {
     /** What one due asks for counts as due when the last of it is. */
     private static FamilyOrder.Part part(List<Want> wants, int tail, int threshold) {
         int minutes = wants.stream().mapToInt(Want::minutes).sum();
-        int last = wants.stream().mapToInt(want -> want.last.minute).max().orElse(0);
+        int last = wants.stream().mapToInt(want -> want.ties.last.minute).max().orElse(0);
         return new FamilyOrder.Part(minutes, tail, last - threshold);
     }
 

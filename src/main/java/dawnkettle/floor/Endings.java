@@ -90,6 +90,25 @@ final class Endings {
         return new Ending(workload(room, tails).endAtLeast(), rooms.get(room).name);
     }
 
+    /** Orders of jobs that waste least of the place with changeovers that ends last, in time if that can be. */
+    List<int[]> ordersByPlace() {
+        LastMinutes notAsked = lastMinutes;
+        lastMinutes = LastMinutes.toKeepDues(floor);
+        List<int[]> orders = ordersOfLatest();
+        lastMinutes = notAsked;
+        return orders.isEmpty() ? ordersOfLatest() : orders;
+    }
+
+    private List<int[]> ordersOfLatest() {
+        Tails tails = tails(job -> true);
+        return IntStream.range(0, rooms.size())
+                .filter(room -> rooms.get(room).changesOver())
+                .boxed()
+                .max(Comparator.comparingInt(room -> in(room, tails).minute()))
+                .map(room -> workload(room, tails).jobsInOrder())
+                .orElse(List.of());
+    }
+
     private Ending byCounts(int room, Tails tails, int minute) {
         return new Ending(workload(room, tails).endByCounts(minute), rooms.get(room).name);
     }
@@ -136,6 +155,7 @@ final class Endings {
                             tails.ofOperation(job, operation),
                             floor.family[operation],
                             new Workload.Ties(
+                                    job,
                                     new Workload.Last(lastMinutes.due(operation), lastMinutes.minute(operation)),
                                     before(job, operation))));
             }

@@ -1,6 +1,8 @@
 package dawnkettle.floor;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -23,6 +25,9 @@ final class FamilyCounts {
     private final Feeding feeding;
     private final int[] step;
     private final int[] waste;
+    /** The lump that was last before the last one, by state and lump. */
+    private final byte[] lastBefore;
+
     private final int[] done;
     private final int head;
     private final int shortest;
@@ -58,6 +63,7 @@ final class FamilyCounts {
         step[0] = 1;
         for (int lump = 0; lump < number; lump++) step[lump + 1] = step[lump] * (lumps[lump].size + 1);
         waste = new int[step[number] * number];
+        lastBefore = new byte[waste.length];
         done = new int[number];
     }
 
@@ -71,6 +77,43 @@ final class FamilyCounts {
                 row[lumpOf[to]] = Math.min(row[lumpOf[to]], between[from][to]);
             }
         return least;
+    }
+
+    /**
+     * Jobs in the order of families that wastes least, where all are to have ended by a minute: of a family those first that
+     * are there and are asked for first. None where no order keeps the minute.
+     */
+    List<Workload.Want> orderBy(int end, Comparator<Workload.Want> asked) {
+        var order = new ArrayList<Workload.Want>();
+        if (lumps.length == 0 || !canEndBy(end)) return order;
+        var left = Arrays.stream(lumps).map(FamilyLump::wants).toList();
+        int free = head;
+        for (int lump : lumpsInOrder()) {
+            int now = free;
+            Workload.Want next = left.get(lump).stream()
+                    .min(Comparator.comparingInt((Workload.Want want) -> Math.max(0, want.head() - now))
+                            .thenComparing(asked))
+                    .orElseThrow();
+            left.get(lump).remove(next);
+            order.add(next);
+            free = Math.max(free, next.head()) + next.minutes();
+        }
+        return order;
+    }
+
+    private int[] lumpsInOrder() {
+        int state = step[lumps.length] - 1;
+        int last = 0;
+        for (int lump = 1; lump < lumps.length; lump++)
+            if (waste[state * lumps.length + lump] < waste[state * lumps.length + last]) last = lump;
+        int[] order = new int[Arrays.stream(lumps).mapToInt(lump -> lump.size).sum()];
+        for (int at = order.length - 1; at >= 0; at--) {
+            order[at] = last;
+            int before = lastBefore[state * lumps.length + last];
+            state -= step[last];
+            last = before;
+        }
+        return order;
     }
 
     /** The first minute from the given one on by which all behind the place may have ended. */
@@ -138,16 +181,22 @@ final class FamilyCounts {
         int known = Math.max(lump.heads[done[next]], feeding.through(count + 1)) - head - most;
         int took = least + lump.least[done[next] + 1] - lump.least[done[next]];
         int best = FAR;
+        int after = 0;
         if (state == 0) best = Math.max(0, known);
         for (int before = 0; before < done.length && state > 0; before++) {
             int wasted = waste[state * done.length + before];
             if (wasted >= FAR) continue;
             int changed = changeover[before][next];
-            best = Math.min(best, Math.max(Math.max(wasted + changed, known), fedWaste(next, changed)));
+            int so = Math.max(Math.max(wasted + changed, known), fedWaste(next, changed));
+            if (so >= best) continue;
+            best = so;
+            after = before;
         }
         if (best >= FAR || head + took + best > lastMinute) return;
         int at = (state + step[next]) * done.length + next;
-        waste[at] = Math.min(waste[at], best);
+        if (best >= waste[at]) return;
+        waste[at] = best;
+        lastBefore[at] = (byte) after;
     }
 
     /**

@@ -1,5 +1,6 @@
 package dawnkettle.floor;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToIntFunction;
@@ -26,6 +27,10 @@ final class FamilyLump {
         least = leastSums(Workload.Want::minutes);
         most = leastSums(want -> -want.minutes());
         for (int count = 0; count <= size; count++) most[count] = -most[count];
+    }
+
+    List<Workload.Want> wants() {
+        return new ArrayList<>(wants);
     }
 
     /** The least sum of so many of the values, by count. */

@@ -101,6 +101,11 @@ final class Room {
         return setup != null && setup.length < Integer.SIZE;
     }
 
+    /** Minutes between families, where it changes over. */
+    int[][] setup() {
+        return setup;
+    }
+
     int families() {
         return setup.length;
     }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The operations that want one room, and how early the last job behind them can end: the subset bound of Carlier (1987) for
@@ -20,8 +21,8 @@ final class Workload {
     /** What an operation wants: from when, how long, how many units, and how long the job goes on behind it. */
     record Want(int head, int minutes, long units, int tail, int family, Ties ties) {}
 
-    /** What ties an operation to others: by when it is asked for, and what its job did before. */
-    record Ties(Last last, Before before) {}
+    /** What ties an operation to others: its job, by when it is asked for, and what its job did before. */
+    record Ties(int job, Last last, Before before) {}
 
     /** The operation before it: from when at the earliest, and how long. */
     record Before(int head, int minutes) {}
@@ -59,6 +60,24 @@ final class Workload {
     /** The first minute from the given one on that the numbers of jobs done by family do not rule out. */
     int endByCounts(int minute) {
         return room.changesOver() ? room.endByCounts(wants, placesBefore, minute) : minute;
+    }
+
+    /** Jobs in orders that waste least of the only place: those that came first, or are asked for first, first in a family. */
+    List<int[]> jobsInOrder() {
+        if (!room.changesOver()) return List.of();
+        int end = endByCounts(endAtLeast());
+        var counts = new FamilyCounts(room.setup(), wants, placesBefore);
+        Comparator<Want> came = Comparator.comparingInt(Want::head);
+        Comparator<Want> asked = Comparator.comparingInt(want -> want.ties.last.minute);
+        return Stream.of(
+                        came.thenComparing(asked),
+                        asked.thenComparing(Comparator.comparingInt(Want::tail).reversed()))
+                .map(order -> counts.orderBy(end, order).stream()
+                        .mapToInt(want -> want.ties.job)
+                        .distinct()
+                        .toArray())
+                .filter(order -> order.length > 1)
+                .toList();
     }
 
     /** The changeover bound of those that start no earlier than the threshold, where all of them can keep their last minute. */

@@ -51,6 +51,7 @@ final class Endings {
         Tails tails = tails(awaited);
         Ending ending = alone(tails);
         for (int room = 0; room < rooms.size(); room++) ending = ending.orLater(in(room, tails));
+        for (int room = 0; room < rooms.size(); room++) ending = ending.orLater(byCounts(room, tails, ending.minute()));
         return ending;
     }
 
@@ -89,6 +90,29 @@ final class Endings {
         return new Ending(workload(room, tails).endAtLeast(), rooms.get(room).name);
     }
 
+    /** Orders of jobs that waste least of the place with changeovers that ends last, in time if that can be. */
+    List<int[]> ordersByPlace() {
+        LastMinutes notAsked = lastMinutes;
+        lastMinutes = LastMinutes.toKeepDues(floor);
+        List<int[]> orders = ordersOfLatest();
+        lastMinutes = notAsked;
+        return orders.isEmpty() ? ordersOfLatest() : orders;
+    }
+
+    private List<int[]> ordersOfLatest() {
+        Tails tails = tails(job -> true);
+        return IntStream.range(0, rooms.size())
+                .filter(room -> rooms.get(room).changesOver())
+                .boxed()
+                .max(Comparator.comparingInt(room -> in(room, tails).minute()))
+                .map(room -> workload(room, tails).jobsInOrder())
+                .orElse(List.of());
+    }
+
+    private Ending byCounts(int room, Tails tails, int minute) {
+        return new Ending(workload(room, tails).endByCounts(minute), rooms.get(room).name);
+    }
+
     int rooms() {
         return rooms.size();
     }
@@ -118,7 +142,7 @@ final class Endings {
     }
 
     private Workload workload(int room, Tails tails) {
-        var workload = new Workload(rooms.get(room));
+        var workload = new Workload(rooms.get(room), placesBefore(room, tails));
         for (int job = 0; job < jobs.size(); job++) {
             if (tails.ofJob(job) == Tails.NONE) continue;
             for (int operation = jobs.open[job]; operation <= jobs.last(job); operation++) {
@@ -130,10 +154,43 @@ final class Endings {
                             units,
                             tails.ofOperation(job, operation),
                             floor.family[operation],
-                            new Workload.Last(lastMinutes.due(operation), lastMinutes.minute(operation))));
+                            new Workload.Ties(
+                                    job,
+                                    new Workload.Last(lastMinutes.due(operation), lastMinutes.minute(operation)),
+                                    before(job, operation))));
             }
         }
         return workload;
+    }
+
+    private Workload.Before before(int job, int operation) {
+        return operation == jobs.first[job]
+                ? new Workload.Before(0, 0)
+                : new Workload.Before(heads.earliestStart(operation - 1), floor.minutes[operation - 1]);
+    }
+
+    /** Places of the one stage from which every job comes to a room at once; 0 where there is none, or something is fixed there. */
+    private int placesBefore(int room, Tails tails) {
+        int[] before = null;
+        for (int job = 0; job < jobs.size(); job++) {
+            if (tails.ofJob(job) == Tails.NONE) continue;
+            for (int operation = jobs.open[job]; operation <= jobs.last(job); operation++) {
+                if (units(room, operation) == 0 || floor.minutes[operation] == 0) continue;
+                if (operation == jobs.first[job]) return 0;
+                if (before == null) before = floor.stations[operation - 1];
+                if (!Arrays.equals(before, floor.stations[operation - 1])) return 0;
+            }
+        }
+        return before == null ? 0 : places(before);
+    }
+
+    private int places(int[] stations) {
+        for (int station : stations)
+            if (floor.hasFixed[station] || floor.day.stations().get(station).isShared()) return 0;
+        for (int room = 0; room < rooms.size(); room++)
+            if (stations.length > 0 && Arrays.equals(stationsOfRoom.get(room), stations))
+                return Math.toIntExact(rooms.get(room).most());
+        return 0;
     }
 
     private long units(int room, int operation) {

@@ -101,6 +101,11 @@ final class Room {
         return setup != null && setup.length < Integer.SIZE;
     }
 
+    /** Minutes between families, where it changes over. */
+    int[][] setup() {
+        return setup;
+    }
+
     int families() {
         return setup.length;
     }
@@ -108,6 +113,11 @@ final class Room {
     /** Minutes from the first start on the only place to the end of the last job, families in the best order. */
     int shortestOrder(List<List<FamilyOrder.Part>> families) {
         return new FamilyOrder(setup, families).shortest();
+    }
+
+    /** The first minute from the given one on that the numbers of jobs done by family do not rule out. */
+    int endByCounts(List<Workload.Want> wants, int placesBefore, int minute) {
+        return new FamilyCounts(setup, wants, placesBefore).endFrom(minute);
     }
 
     /** Minutes of changeover at least, for the families of a bit set on the only place. */

@@ -1,9 +1,11 @@
 package dawnkettle.floor;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToIntFunction;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** The orders in which a foreman might start the jobs: by release, by due, by slack, by work, by family. */
@@ -71,6 +73,16 @@ final class Rules {
         var seen = new boolean[jobs.size()];
         for (int job : sorted) addWithParents(job, seen, order);
         return order.stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    /** The jobs of an order with some of them in another, on the places that these had; parents first all the same. */
+    int[] with(int[] order, int[] others) {
+        var moved = Arrays.stream(others).boxed().collect(Collectors.toSet());
+        var next = Arrays.stream(others).iterator();
+        var mixed = new ArrayList<Integer>();
+        var seen = new boolean[jobs.size()];
+        for (int job : order) addWithParents(moved.contains(job) ? next.nextInt() : job, seen, mixed);
+        return mixed.stream().mapToInt(Integer::intValue).toArray();
     }
 
     private void addWithParents(int job, boolean[] seen, List<Integer> order) {

@@ -7,6 +7,8 @@ import java.util.stream.IntStream;
 public final class RunEngine {
     /** Searches side by side, each with a seed and a share of the budget of its own, as many on any machine. */
     private static final int SEARCHES = 2;
+    /** From so many decodes on one of them starts from the order that a place with changeovers asks for. */
+    private static final long WORTH_A_SECOND_START = 5_000;
 
     private RunEngine() {}
 
@@ -25,7 +27,8 @@ public final class RunEngine {
                 .orders().stream()
                         .map(order -> laid.lay(laid.pieces.inOrderOf(order)))
                         .reduce(Draft.NONE, Draft::orBetter);
-        Draft best = improved(day, first, shares, budget.seed());
+        Draft second = isWorthASecondStart(day, budget) ? byPlace(whole, laid, first) : first;
+        Draft best = improved(day, List.of(first, second), shares, budget.seed());
         laid.lay(best.order());
         WrittenRun written = laid.written();
         return new Run(
@@ -38,14 +41,32 @@ public final class RunEngine {
                 shares.stream().anyMatch(Allowance::stoppedEarly));
     }
 
-    /** The best that the searches find; of two alike the first search's. */
-    private static Draft improved(FloorDay day, Draft first, List<Allowance> shares, long seed) {
-        if (first.order().length == 0) return first;
+    /** What is under way goes first in any order. */
+    private static boolean isWorthASecondStart(FloorDay day, Budget budget) {
+        return budget.decodes() >= WORTH_A_SECOND_START
+                && day.jobs().stream().allMatch(job -> job.fixed().isEmpty());
+    }
+
+    /** The better of the orders that waste least of the place with changeovers; the given one where there is no such place. */
+    private static Draft byPlace(Floor whole, Laid laid, Draft first) {
+        var rules = new Rules(whole);
+        int[] early = rules.orders().get(0);
+        return new Endings(whole)
+                .ordersByPlace().stream()
+                        .map(order -> laid.lay(laid.pieces.inOrderOf(rules.with(early, order))))
+                        .reduce(Draft::orBetter)
+                        .orElse(first);
+    }
+
+    /** The best that the searches find, each from its own start; of two alike the first search's. */
+    private static Draft improved(FloorDay day, List<Draft> starts, List<Allowance> shares, long seed) {
+        if (starts.get(0).order().length == 0) return starts.get(0);
         return IntStream.range(0, shares.size())
                 .parallel()
-                .mapToObj(number -> new BothWays(day, shares.get(number), seed * SEARCHES + number).improve(first))
+                .mapToObj(number ->
+                        new BothWays(day, shares.get(number), seed * SEARCHES + number).improve(starts.get(number)))
                 .toList()
                 .stream()
-                .reduce(first, Draft::orBetter);
+                .reduce(starts.get(0), Draft::orBetter);
     }
 }

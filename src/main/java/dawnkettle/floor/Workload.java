@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The operations that want one room, and how early the last job behind them can end: the subset bound of Carlier (1987) for
@@ -17,21 +18,26 @@ final class Workload {
     /** The same for the orders of families. */
     private static final int ORDERS = 12;
 
-    /**
-     * What an operation wants: from when, how long, how many units, and how long the job goes on behind it.
-     *
-     * @param last until when it must be done, where a due is to be kept
-     */
-    record Want(int head, int minutes, long units, int tail, int family, Last last) {}
+    /** What an operation wants: from when, how long, how many units, and how long the job goes on behind it. */
+    record Want(int head, int minutes, long units, int tail, int family, Ties ties) {}
 
-    /** A last minute, and the due that asks it. */
+    /** What ties an operation to others: its job, by when it is asked for, and what its job did before. */
+    record Ties(int job, Last last, Before before) {}
+
+    /** The operation before it: from when at the earliest, and how long. */
+    record Before(int head, int minutes) {}
+
+    /** A last minute, where a due is to be kept, and the due that asks it. */
     record Last(int due, int minute) {}
 
     private final Room room;
     private final List<Want> wants = new ArrayList<>();
+    private final int placesBefore;
 
-    Workload(Room room) {
+    /** @param placesBefore places of the stage that all jobs come from at once; 0 where they don't */
+    Workload(Room room, int placesBefore) {
         this.room = room;
+        this.placesBefore = placesBefore;
     }
 
     void add(Want want) {
@@ -51,6 +57,29 @@ final class Workload {
         return end;
     }
 
+    /** The first minute from the given one on that the numbers of jobs done by family do not rule out. */
+    int endByCounts(int minute) {
+        return room.changesOver() ? room.endByCounts(wants, placesBefore, minute) : minute;
+    }
+
+    /** Jobs in orders that waste least of the only place: those that came first, or are asked for first, first in a family. */
+    List<int[]> jobsInOrder() {
+        if (!room.changesOver()) return List.of();
+        int end = endByCounts(endAtLeast());
+        var counts = new FamilyCounts(room.setup(), wants, placesBefore);
+        Comparator<Want> came = Comparator.comparingInt(Want::head);
+        Comparator<Want> asked = Comparator.comparingInt(want -> want.ties.last.minute);
+        return Stream.of(
+                        came.thenComparing(asked),
+                        asked.thenComparing(Comparator.comparingInt(Want::tail).reversed()))
+                .map(order -> counts.orderBy(end, order).stream()
+                        .mapToInt(want -> want.ties.job)
+                        .distinct()
+                        .toArray())
+                .filter(order -> order.length > 1)
+                .toList();
+    }
+
     /** The changeover bound of those that start no earlier than the threshold, where all of them can keep their last minute. */
     private int endInBestOrder(int threshold) {
         var families = new ArrayList<List<FamilyOrder.Part>>();
@@ -67,7 +96,7 @@ final class Workload {
 
     private static List<FamilyOrder.Part> parts(List<Want> family, int threshold) {
         int tail = family.stream().mapToInt(Want::tail).min().orElse(0);
-        Map<Integer, List<Want>> byDue = family.stream().collect(Collectors.groupingBy(want -> want.last.due));
+        Map<Integer, List<Want>> byDue = family.stream().collect(Collectors.groupingBy(want -> want.ties.last.due));
         return byDue.values().stream()
                 .map(part -> part(part, tail, threshold))
                 .sorted(Comparator.comparingInt(FamilyOrder.Part::lastMinute))
@@ -77,7 +106,7 @@ final class Workload {
     /** What one due asks for counts as due when the last of it is. */
     private static FamilyOrder.Part part(List<Want> wants, int tail, int threshold) {
         int minutes = wants.stream().mapToInt(Want::minutes).sum();
-        int last = wants.stream().mapToInt(want -> want.last.minute).max().orElse(0);
+        int last = wants.stream().mapToInt(want -> want.ties.last.minute).max().orElse(0);
         return new FamilyOrder.Part(minutes, tail, last - threshold);
     }
 

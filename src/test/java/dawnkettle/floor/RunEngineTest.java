@@ -23,7 +23,7 @@ class RunEngineTest {
         Run run = RunEngine.run(day, new Budget(3_000, 1, NO_GUARD));
         assertThat(RunCheck.broken(day, run)).isEmpty();
         assertThat(run.score().finish()).isEqualTo(238);
-        assertThat(run.bound().finish()).isEqualTo(232);
+        assertThat(run.bound().finish()).isEqualTo(233);
     }
 
     /**
@@ -87,9 +87,9 @@ class RunEngineTest {
     /** The study had 383 and 45 without looking at what comes behind the press; the best plans found end at 430 and are 242 late. */
     @Test
     void the_bounds_are_above_those_of_the_study() {
-        assertThat(Bounds.of(WorkshopDay.of(25, 6, 100))).isEqualTo(new Bound(0, 398, "press"));
+        assertThat(Bounds.of(WorkshopDay.of(25, 6, 100))).isEqualTo(new Bound(0, 406, "press"));
         assertThat(Bounds.of(WorkshopDay.of(40, 6, 130)).weightedLateness()).isEqualTo(60);
-        assertThat(Bounds.of(WorkshopDay.of(60, 6, 100))).isEqualTo(new Bound(0, 813, "cooker"));
+        assertThat(Bounds.of(WorkshopDay.of(60, 6, 100))).isEqualTo(new Bound(0, 816, "press"));
     }
 
     @Test

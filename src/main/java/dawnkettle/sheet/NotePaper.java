@@ -12,7 +12,7 @@ final class NotePaper {
     private static final double DASH_MM = 3;
 
     /** What is left free round a quarter: office printers reach to about 5 mm of the edge (common practice, no source). */
-    private static final double EDGE_MM = 6;
+    static final double EDGE_MM = 6;
 
     /** A quarter is laid out as on a sheet with the usual margin, and put where this margin is cut away. */
     private static final double CUT_MM = Flow.MARGIN_MM - EDGE_MM;

@@ -136,7 +136,8 @@ final class FewOrders {
                         true,
                         Set.of()),
                 was.records(),
-                was.buying());
+                was.buying(),
+                NightSettings.Care.NONE);
         return new Office.Papers(
                 SHOP,
                 CONF.standing().stream()

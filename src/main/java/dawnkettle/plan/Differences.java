@@ -1,25 +1,24 @@
 package dawnkettle.plan;
 
 import dawnkettle.book.BookLine;
+import dawnkettle.plan.IfCard.Extra;
 import dawnkettle.plan.IfCard.Late;
 import dawnkettle.plan.IfCard.Short;
 import dawnkettle.plan.IfCard.StandIn;
 import dawnkettle.stock.LotCode;
 import java.time.Instant;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What a replan gives otherwise than the plan on the wall: to customers, to vans, and to do. */
 final class Differences {
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
-    private static final int FIRST = 4;
-
     private final DayPlan before;
     private final DayPlan after;
     private final Instant from;
@@ -36,19 +35,18 @@ final class Differences {
 
     List<ShortLine> shortLines() {
         List<ShortLine> lines = new ArrayList<>();
+        Map<String, Integer> planned = new HashMap<>();
+        for (PlannedOrder was : before.orders()) planned.merge(key(was.line()), was.plannedPacks(), Integer::sum);
         for (PlannedOrder order : after.orders()) {
-            int had = before.orders().stream()
-                    .filter(was -> isSame(was.line(), order.line()))
-                    .mapToInt(PlannedOrder::plannedPacks)
-                    .sum();
+            int had = planned.getOrDefault(key(order.line()), 0);
             if (order.plannedPacks() < had)
                 lines.add(new ShortLine(order.line(), had - order.plannedPacks(), order.reason()));
         }
         return lines;
     }
 
-    private static boolean isSame(BookLine one, BookLine other) {
-        return one.order().equals(other.order()) && one.line() == other.line();
+    private static String key(BookLine line) {
+        return line.order() + " " + line.line();
     }
 
     /** By product, route and customer. */
@@ -86,8 +84,10 @@ final class Differences {
     /** Lots that lines get more of than they would have. */
     List<StandIn> standIns() {
         Map<List<String>, StandIn> standIns = new LinkedHashMap<>();
+        Map<String, Integer> given = new HashMap<>();
+        for (Allocation was : before.allocation()) given.merge(key(was), was.packs(), Integer::sum);
         for (Allocation one : after.allocation()) {
-            int more = one.packs() - packs(before, one);
+            int more = one.packs() - given.getOrDefault(key(one), 0);
             if (more <= 0) continue;
             String batch = after.findBatch(one.lot()).map(PlannedBatch::id).orElse("");
             LotCode lot = one.lot();
@@ -99,64 +99,39 @@ final class Differences {
         return List.copyOf(standIns.values());
     }
 
-    private static int packs(DayPlan plan, Allocation like) {
-        return plan.allocation().stream()
-                .filter(one -> one.order().equals(like.order())
-                        && one.line() == like.line()
-                        && one.lot().equals(like.lot()))
-                .mapToInt(Allocation::packs)
-                .sum();
+    private static String key(Allocation one) {
+        return one.order() + " " + one.line() + " " + one.lot();
     }
 
-    /** The first steps that go elsewhere, at another time or not at all. */
-    List<String> first() {
-        List<Change> changes = new ArrayList<>();
-        for (PlannedBatch batch : before.batches())
-            changed(batch.id()).filter(change -> !change.at().isBefore(from)).ifPresent(changes::add);
-        for (PlannedBatch batch : after.batches())
-            if (before.batches().stream().noneMatch(own -> own.id().equals(batch.id()))) {
-                PlannedOperation start = after.operationsOf(batch.id()).get(0);
-                changes.add(new Change(
-                        start.start(),
-                        "start another batch, " + batch.id() + ", at " + start.station() + " at "
-                                + clock(start.start())));
-            }
-        return changes.stream()
-                .sorted(Comparator.comparing(Change::at).thenComparing(Change::what))
-                .limit(FIRST)
-                .map(Change::what)
+    /** Batches other than {@code lost} that end before the last of their steps, or never begin; by the clock. */
+    List<String> leftOut(String lost) {
+        return before.batches().stream()
+                .map(PlannedBatch::id)
+                .filter(batch -> !batch.equals(lost) && missing(batch).isPresent())
+                .sorted(Comparator.comparing((String batch) -> missing(batch).orElseThrow())
+                        .thenComparing(Comparator.naturalOrder()))
                 .toList();
     }
 
-    private record Change(Instant at, String what) {}
-
-    private Optional<Change> changed(String batch) {
-        List<PlannedOperation> now = after.operationsOf(batch);
-        for (PlannedOperation was : before.operationsOf(batch)) {
-            Optional<PlannedOperation> is =
-                    now.stream().filter(step -> step.seq() == was.seq()).findFirst();
-            if (is.isEmpty())
-                return Optional.of(new Change(
-                        was.start(),
-                        now.isEmpty()
-                                ? "leave out " + batch + " (" + was.station() + " " + clock(was.start()) + ")"
-                                : batch + " ends before " + was.stage() + " at " + clock(was.start())));
-            if (!is.get().start().equals(was.start()) || !is.get().station().equals(was.station()))
-                return Optional.of(moved(was, is.get()));
-        }
-        return Optional.empty();
+    /** When the first of a batch's steps would have been that is not made any more. */
+    private Optional<Instant> missing(String batch) {
+        Set<Integer> made =
+                after.operationsOf(batch).stream().map(PlannedOperation::seq).collect(Collectors.toSet());
+        return before.operationsOf(batch).stream()
+                .filter(step -> !made.contains(step.seq()))
+                .map(PlannedOperation::start)
+                .filter(start -> !start.isBefore(from))
+                .findFirst();
     }
 
-    private Change moved(PlannedOperation was, PlannedOperation is) {
-        String where = is.station().equals(was.station()) ? "" : " at " + is.station();
-        String when = is.start().equals(was.start()) ? "" : " at " + clock(is.start());
-        Instant at = is.start().isBefore(was.start()) ? is.start() : was.start();
-        return new Change(
-                at,
-                was.batch() + " " + was.stage() + where + when + ", not " + was.station() + " " + clock(was.start()));
-    }
-
-    private String clock(Instant at) {
-        return CLOCK.format(at.atZone(before.heading().zone()));
+    List<Extra> extra() {
+        return after.batches().stream()
+                .filter(batch ->
+                        before.batches().stream().noneMatch(own -> own.id().equals(batch.id())))
+                .map(batch -> {
+                    PlannedOperation first = after.operationsOf(batch.id()).get(0);
+                    return new Extra(batch.id(), batch.recipe(), first.station(), first.start());
+                })
+                .toList();
     }
 }

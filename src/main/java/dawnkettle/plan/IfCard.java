@@ -80,17 +80,26 @@ public record IfCard(LocalDate productionDate, int revision, List<Row> rows) {
      *
      * @param standIns lots that customers get instead, as the replan gives them
      * @param offers what else lies free for those who are short, the nearest product first
+     * @param leftOut batches that the replan no longer makes, or not to their end, by the clock
+     * @param extra batches that the replan makes besides
      * @param drops batches that may be left out, each with what leaving it out was computed to give, the best first
-     * @param first the first things that go otherwise than on the sheets, by the clock
      */
-    public record Help(List<StandIn> standIns, List<StandIn> offers, List<Drop> drops, List<String> first) {
+    public record Help(
+            List<StandIn> standIns, List<StandIn> offers, List<String> leftOut, List<Extra> extra, List<Drop> drops) {
+        /** Nothing stands in, and nothing is to be done. */
+        public static final Help NONE = new Help(List.of(), List.of(), List.of(), List.of(), List.of());
+
         public Help {
             standIns = List.copyOf(standIns);
             offers = List.copyOf(offers);
+            leftOut = List.copyOf(leftOut);
+            extra = List.copyOf(extra);
             drops = List.copyOf(drops);
-            first = List.copyOf(first);
         }
     }
+
+    /** Another batch, and where and when it begins. */
+    public record Extra(String batch, String recipe, String station, Instant start) {}
 
     /**
      * Packs that take the place of others.

@@ -80,11 +80,15 @@ final class Offers {
 
     private static final int FAR = 3;
 
-    /** 0 the same product, 1 of the same recipe, 2 another; nothing that brings an allergen which was not in it. */
+    /**
+     * 0 the same product, 1 of the same recipe, 2 another in the same kind of pack: nobody takes a bottle for a block; nothing
+     * that brings an allergen which was not in it.
+     */
     private int distance(Product wanted, Product other) {
         if (other.equals(wanted)) return 0;
         if (!wanted.wording().contains().containsAll(other.wording().contains())) return FAR;
-        return other.recipe().equals(wanted.recipe()) ? 1 : 2;
+        if (other.recipe().equals(wanted.recipe())) return 1;
+        return other.packing().pack() == wanted.packing().pack() ? 2 : FAR;
     }
 
     /** Cold before the van loads, and with its least days left on the day of delivery. */

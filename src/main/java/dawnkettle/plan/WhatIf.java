@@ -51,16 +51,16 @@ final class WhatIf {
 
     private Row row(Possible loss) {
         Optional<DayPlan> after = replan(loss);
-        if (after.isEmpty())
-            return new Row(loss.loss(), List.of(), List.of(), new Help(List.of(), List.of(), List.of(), List.of()));
+        if (after.isEmpty()) return new Row(loss.loss(), List.of(), List.of(), Help.NONE);
         Differences differences = new Differences(plan, after.get(), loss.loss().knownAt());
         Offers offers = new Offers(shop, after.get());
         List<IfCard.Short> shorts = differences.shorts();
         Help help = new Help(
                 differences.standIns(),
                 offers.of(differences.shortLines()),
-                drops(loss, after.get()),
-                differences.first());
+                differences.leftOut(loss.loss().id()),
+                differences.extra(),
+                drops(loss, after.get()));
         return new Row(loss.loss(), shorts, differences.late(), help);
     }
 

@@ -42,6 +42,12 @@ record Day(DayPlan plan, Desk desk, Set<LotCode> held) {
         return plan.heading().productionDate();
     }
 
+    /** Of the day's own lots only what tells them apart. */
+    String shortly(LotCode lot) {
+        String prefix = LotCode.dayOf(date()) + "-";
+        return lot.text().startsWith(prefix) ? lot.text().substring(prefix.length()) : lot.text();
+    }
+
     Instant madeAt() {
         return plan.heading().computedAt();
     }

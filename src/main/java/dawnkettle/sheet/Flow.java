@@ -94,6 +94,14 @@ final class Flow {
         if (block.marksChange(said.isNew(canvas().textFrom(from)))) ChangeMark.draw(canvas(), frame);
     }
 
+    /** A heading with what it heads. */
+    void addTogether(Block.Heading heading, Block under) {
+        double needed = heading.heightMm(width(), typeface) + under.heightMm(width(), typeface);
+        if (needed > roomMm() && !isAtTop()) turn();
+        add(heading);
+        add(under);
+    }
+
     /** A heading, and under it a table of which at least two rows stand on the same page. */
     void add(Block.Heading heading, Table table) {
         if (table.sections().isEmpty()) return;

@@ -17,7 +17,8 @@ import java.util.regex.Pattern;
  */
 final class Wrapping implements Typeface {
     private static final Pattern NUMBER = Pattern.compile("\\d $");
-    private static final Pattern UNIT = Pattern.compile("^[\\p{L}°%]{1,2}(?![\\p{L}\\d])");
+    private static final Pattern UNIT = Pattern.compile("^([\\p{L}°%]{1,2}(?![\\p{L}\\d])|×)");
+    private static final Pattern TIMES = Pattern.compile("× $");
     private static final Set<Character.UnicodeBlock> KANA =
             Set.of(Character.UnicodeBlock.HIRAGANA, Character.UnicodeBlock.KATAKANA);
 
@@ -146,10 +147,12 @@ final class Wrapping implements Typeface {
         return pieces;
     }
 
-    /** A number and a unit of one or two letters behind it, as "350 g", stay together. */
+    /** A number and a unit of one or two letters behind it, as "350 g", stay together; so do "3 ×" and what is counted. */
     private static boolean partsUnit(String text, int at) {
-        return NUMBER.matcher(text.substring(0, at)).find()
-                && UNIT.matcher(text.substring(at)).find();
+        String before = text.substring(0, at);
+        return TIMES.matcher(before).find()
+                || NUMBER.matcher(before).find()
+                        && UNIT.matcher(text.substring(at)).find();
     }
 
     /** Of the places that the language allows only these: a time or a number with its sign stays whole. */

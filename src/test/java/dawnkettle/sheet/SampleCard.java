@@ -76,8 +76,8 @@ final class SampleCard {
                 ? List.of()
                 : List.of(new IfCard.StandIn(
                         product(i), product(i), 6 + i, new LotCode("261203-FI02"), i % 2 == 0 ? "" : "B03"));
-        List<String> first = i % 4 == 1 ? List.of("05:10 B04 on Cooker 2, not on Cooker 1") : List.of();
-        return new IfCard.Row(loss, List.of(), List.of(), new IfCard.Help(standIns, List.of(), List.of(), first));
+        return new IfCard.Row(
+                loss, List.of(), List.of(), new IfCard.Help(standIns, List.of(), List.of(), List.of(), List.of()));
     }
 
     private IfCard.Row hurting(IfCard.Loss loss, int i) {
@@ -100,8 +100,9 @@ final class SampleCard {
                 new IfCard.Help(
                         List.of(standIn, stock),
                         i % 3 == 0 ? List.of(offer) : List.of(),
-                        i % 4 == 0 ? List.of(new IfCard.Drop("B12", 9, 0)) : List.of(),
-                        List.of("04:35 B05 on Cooker 2, not B03", "05:20 press box 3 waits for B05")));
+                        i % 3 == 1 ? List.of("B07", "B08", "B09", "B10", "B11") : List.of(),
+                        i % 5 == 0 ? List.of(new IfCard.Extra("B99", "FIRM", "COOK-2", loss.knownAt())) : List.of(),
+                        i % 4 == 0 ? List.of(new IfCard.Drop("B12", 9, 0)) : List.of()));
     }
 
     private String product(int i) {

@@ -35,4 +35,11 @@ class WrappingTest {
     void a_new_line_is_a_new_line() {
         assertThat(WRAPPING.lines("Fill at\nThu 3 Dec", ANY, 20)).containsExactly("Fill at", "Thu 3 Dec");
     }
+
+    @Test
+    void a_count_stays_with_what_is_counted() {
+        assertThat(WRAPPING.lines("17 × bucket, 8 × kitchen tray", ANY, 17))
+                .containsExactly("17 × bucket,", "8 × kitchen tray");
+        assertThat(WRAPPING.lines("of 350 g 12 × tray", ANY, 15)).containsExactly("of 350 g", "12 × tray");
+    }
 }

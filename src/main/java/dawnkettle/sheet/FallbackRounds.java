@@ -17,21 +17,21 @@ final class FallbackRounds {
         this.desk = desk;
     }
 
-    /** For two columns. */
+    /** A bar a van, a row a customer. */
     Table table() {
         TreeMap<String, List<Fallback.Line>> byRoute =
                 lines.stream().collect(Collectors.groupingBy(Fallback.Line::route, TreeMap::new, Collectors.toList()));
         List<Table.Section> sections = new ArrayList<>();
-        byRoute.forEach((route, there) -> round(route, there, sections));
+        byRoute.forEach((route, there) -> sections.add(round(route, there)));
         List<Table.Column> columns = List.of(
-                new Table.Column("", 6.6),
-                new Table.Column(desk.say(Word.PICK_PACKS), 12),
-                new Table.Column(desk.say(Word.PICK_CASES), 18),
-                new Table.Column(desk.say(Word.PICK_PRODUCT), 56));
+                new Table.Column("", 8),
+                new Table.Column(desk.say(Word.FALLBACK_CUSTOMER), 50),
+                new Table.Column(desk.say(Word.PICK_PACKS), 14),
+                new Table.Column(desk.say(Word.PICK_PRODUCT), 114));
         return new Table(columns, 5.6, sections).dense();
     }
 
-    private void round(String route, List<Fallback.Line> there, List<Table.Section> sections) {
+    private Table.Section round(String route, List<Fallback.Line> there) {
         TreeMap<String, List<Fallback.Line>> byCustomer = there.stream()
                 .sorted(Comparator.comparing(Fallback.Line::product))
                 .collect(Collectors.groupingBy(
@@ -39,15 +39,13 @@ final class FallbackRounds {
                         () -> new TreeMap<>(
                                 Comparator.comparingInt(this::stop).thenComparing(Comparator.naturalOrder())),
                         Collectors.toList()));
-        byCustomer.forEach((customer, given) -> {
-            List<Row> head = new ArrayList<>();
-            if (customer.equals(byCustomer.firstKey())) head.add(Row.bar(12, routeName(route)));
-            String name = desk.customerName(customer);
-            head.add(Row.shaded(10.5, name));
-            Row again = Row.shaded(10.5, desk.say(Word.CONTINUED, route + "  " + name));
-            sections.add(new Table.Section(
-                    head, List.of(again), given.stream().map(this::row).toList(), given.size() <= PickSheet.KEPT_ROWS));
-        });
+        List<Row> rows = new ArrayList<>();
+        byCustomer.forEach((customer, given) -> rows.add(row(customer, given)));
+        return new Table.Section(
+                List.of(Row.bar(12, routeName(route))),
+                List.of(Row.shaded(10.5, desk.say(Word.CONTINUED, route))),
+                rows,
+                rows.size() <= PickSheet.KEPT_ROWS);
     }
 
     private int stop(String customer) {
@@ -62,11 +60,15 @@ final class FallbackRounds {
                 .orElse(code);
     }
 
-    private Row row(Fallback.Line line) {
+    private Row row(String customer, List<Fallback.Line> given) {
+        int packs = given.stream().mapToInt(Fallback.Line::packs).sum();
+        String all = given.stream()
+                .map(line -> line.packs() + " × " + desk.productName(line.product()))
+                .collect(Collectors.joining(";  "));
         return Row.of(
                 Cell.tick("", Lettering.plain(10)).small(),
-                Cell.text(Integer.toString(line.packs()), Lettering.bold(12)),
-                Cell.text(desk.cases(line.product(), line.packs()).brief(), Lettering.plain(10)),
-                Cell.text(desk.productName(line.product()), Lettering.plain(10.5)));
+                Cell.text(desk.customerName(customer), Lettering.bold(10.5)),
+                Cell.text(Integer.toString(packs), Lettering.bold(12)),
+                Cell.text(all, Lettering.plain(10.5)));
     }
 }

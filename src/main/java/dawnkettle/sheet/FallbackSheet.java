@@ -1,6 +1,5 @@
 package dawnkettle.sheet;
 
-import dawnkettle.shop.Product;
 import dawnkettle.shop.Recipe;
 import dawnkettle.shop.Shop;
 import java.time.LocalDate;
@@ -49,13 +48,12 @@ public final class FallbackSheet {
             flow.add(new Block.Panel("", List.of(desk.say(Word.FALLBACK_EMPTY)), true));
             return;
         }
-        flow.add(new Block.Heading(desk.say(Word.FALLBACK_MAKE)), make());
-        flow.add(new Block.Panel("", List.of(desk.say(Word.FALLBACK_NOTE)), false));
-        flow.add(new Block.Heading(desk.say(Word.FALLBACK_RECIPES)), kettles());
-        flow.add(new Block.Heading(desk.say(Word.FALLBACK_DATES)), dates());
-        flow.add(new Block.Panel("", List.of(desk.say(Word.FALLBACK_DATES_NOTE)), false));
-        flow.inColumns(2);
-        flow.add(new Block.Heading(desk.say(Word.FALLBACK_DELIVER)), new FallbackRounds(fallback, desk).table());
+        flow.add(Block.Heading.small(desk.say(Word.FALLBACK_MAKE)), make());
+        flow.add(new Block.Plain(List.of(
+                Cell.Phrase.plain(10, desk.say(Word.FALLBACK_NOTE)),
+                Cell.Phrase.plain(10, desk.say(Word.FALLBACK_DATES_NOTE)))));
+        flow.add(Block.Heading.small(desk.say(Word.FALLBACK_RECIPES)), kettles());
+        flow.add(Block.Heading.small(desk.say(Word.FALLBACK_DELIVER)), new FallbackRounds(fallback, desk).table());
     }
 
     private TreeMap<String, List<Fallback.Line>> byProduct() {
@@ -63,30 +61,48 @@ public final class FallbackSheet {
                 .collect(Collectors.groupingBy(Fallback.Line::product, TreeMap::new, Collectors.toList()));
     }
 
+    /** What to make of each product, and the dates to write on its undated labels. */
     private Table make() {
         List<Row> rows = new ArrayList<>();
-        byProduct().forEach((product, lines) -> {
-            int packs = lines.stream().mapToInt(Fallback.Line::packs).sum();
-            rows.add(Row.of(
-                    Cell.text(desk.productName(product), Lettering.bold(12)),
-                    plain(lines.stream().mapToInt(Fallback.Line::lastWeekPacks).sum()),
-                    plain(lines.stream().mapToInt(Fallback.Line::standingPacks).sum()),
-                    Cell.text(Integer.toString(packs), Lettering.bold(15)),
-                    Cell.text(desk.cases(desk.cases(product, packs)), Lettering.plain(11)),
-                    Cell.text(mass(product, packs), Lettering.plain(11)),
-                    Cell.tick("", Lettering.plain(11))));
-        });
-        return new Table(
-                List.of(
-                        new Table.Column(desk.say(Word.PICK_PRODUCT), 62),
-                        new Table.Column(desk.say(Word.FALLBACK_LAST_WEEK), 22),
-                        new Table.Column(desk.say(Word.FALLBACK_STANDING), 20),
-                        new Table.Column(desk.say(Word.PICK_PACKS), 20),
-                        new Table.Column(desk.say(Word.PICK_CASES), 36),
-                        new Table.Column(desk.say(Word.FALLBACK_MASS), 22),
-                        new Table.Column(desk.say(Word.DONE), 13)),
-                9,
-                List.of(Table.Section.plain(rows)));
+        byProduct().forEach((product, lines) -> rows.add(made(product, lines)));
+        List<Table.Column> columns = new ArrayList<>(List.of(
+                new Table.Column(desk.say(Word.PICK_PRODUCT), 55),
+                new Table.Column(desk.say(Word.FALLBACK_LAST_WEEK), 14),
+                new Table.Column(desk.say(Word.FALLBACK_STANDING), 16),
+                new Table.Column(desk.say(Word.PICK_PACKS), 14),
+                new Table.Column(desk.say(Word.PICK_CASES), 17),
+                new Table.Column(desk.say(Word.FALLBACK_MASS), 18)));
+        for (int i = 0; i < PACKING_DAYS; i++)
+            columns.add(new Table.Column(
+                    desk.say(
+                            Word.FALLBACK_IF_PACKED,
+                            desk.dates().brief(fallback.forDay().plusDays(i))),
+                    25));
+        columns.add(new Table.Column("", 8));
+        return new Table(columns, 5.6, List.of(Table.Section.plain(rows))).dense();
+    }
+
+    private Row made(String product, List<Fallback.Line> lines) {
+        int packs = lines.stream().mapToInt(Fallback.Line::packs).sum();
+        List<Cell> cells = new ArrayList<>(List.of(
+                Cell.text(desk.productName(product), Lettering.bold(10.5)),
+                plain(lines.stream().mapToInt(Fallback.Line::lastWeekPacks).sum()),
+                plain(lines.stream().mapToInt(Fallback.Line::standingPacks).sum()),
+                Cell.text(Integer.toString(packs), Lettering.bold(14)),
+                Cell.text(desk.cases(product, packs).brief(), Lettering.plain(10)),
+                Cell.text(mass(product, packs), Lettering.plain(10))));
+        for (int i = 0; i < PACKING_DAYS; i++)
+            cells.add(date(product, fallback.forDay().plusDays(i)));
+        cells.add(Cell.tick("", Lettering.plain(10)).small());
+        return new Row(cells, Row.Look.PLAIN);
+    }
+
+    private Cell date(String product, LocalDate packed) {
+        return desk.shop()
+                .findProduct(product)
+                .map(found -> desk.dates().onLabel(found.keeping().bestBefore(packed)))
+                .map(said -> Cell.text(said, Lettering.bold(11)))
+                .orElse(Cell.empty());
     }
 
     private String mass(String product, int packs) {
@@ -100,53 +116,30 @@ public final class FallbackSheet {
         List<Row> rows = new FallbackKettles(fallback, desk.shop())
                 .needs().stream().map(this::kettle).toList();
         return new Table(
-                List.of(
-                        new Table.Column(desk.say(Word.RUN_RECIPE), 70),
-                        new Table.Column(desk.say(Word.FALLBACK_BEANS), 60),
-                        new Table.Column(desk.say(Word.FALLBACK_KETTLES), 60)),
-                8.5,
-                rows.isEmpty() ? List.of() : List.of(Table.Section.plain(rows)));
+                        List.of(
+                                new Table.Column(desk.say(Word.RUN_RECIPE), 70),
+                                new Table.Column(desk.say(Word.FALLBACK_BEANS), 60),
+                                new Table.Column(desk.say(Word.FALLBACK_KETTLES), 60)),
+                        5.6,
+                        rows.isEmpty() ? List.of() : List.of(Table.Section.plain(rows)))
+                .dense();
     }
 
     private Row kettle(FallbackKettles.Need need) {
         Recipe recipe = desk.shop().recipe(need.recipe());
         Measures measures = desk.measures();
         return Row.of(
-                Cell.text(recipe.name(), Lettering.bold(12)),
-                Cell.text(measures.mass(need.input()), Lettering.bold(13)),
+                Cell.text(recipe.name(), Lettering.bold(10.5)),
+                Cell.text(measures.mass(need.input()), Lettering.bold(12)),
                 Cell.text(
                         desk.say(
                                 Word.FALLBACK_KETTLES_OF,
                                 need.kettles(),
                                 measures.mass(recipe.kettle().most())),
-                        Lettering.plain(11.5)));
-    }
-
-    private Table dates() {
-        List<Table.Column> columns = new ArrayList<>(List.of(new Table.Column(desk.say(Word.PICK_PRODUCT), 66)));
-        for (int i = 0; i < PACKING_DAYS; i++)
-            columns.add(new Table.Column(
-                    desk.say(
-                            Word.FALLBACK_IF_PACKED,
-                            desk.dates().brief(fallback.forDay().plusDays(i))),
-                    60));
-        List<Row> rows = byProduct().keySet().stream()
-                .flatMap(code -> desk.shop().findProduct(code).stream())
-                .map(this::dates)
-                .toList();
-        return new Table(columns, 8.5, rows.isEmpty() ? List.of() : List.of(Table.Section.plain(rows)));
-    }
-
-    private Row dates(Product product) {
-        List<Cell> cells = new ArrayList<>(List.of(Cell.text(product.name(), Lettering.plain(11.5))));
-        for (int i = 0; i < PACKING_DAYS; i++) {
-            LocalDate until = product.keeping().bestBefore(fallback.forDay().plusDays(i));
-            cells.add(Cell.text(desk.dates().onLabel(until), Lettering.bold(13)));
-        }
-        return new Row(cells, Row.Look.PLAIN);
+                        Lettering.plain(10.5)));
     }
 
     private static Cell plain(int packs) {
-        return Cell.text(Integer.toString(packs), Lettering.plain(11));
+        return Cell.text(Integer.toString(packs), Lettering.plain(10));
     }
 }

@@ -77,7 +77,12 @@ record Desk(Shop shop, SheetStyle style, Words words, Rows rows) {
                 order.declinedPacks(),
                 order.line().packs(),
                 productName(order.line().product()),
-                order.reason());
+                said(order.reason()));
+    }
+
+    /** What the planner says, in the languages of the sheet where they have words for it. */
+    String said(String sentence) {
+        return PlanTalk.say(sentence, words);
     }
 
     String cases(CasesAndLoose counted) {

@@ -66,18 +66,18 @@ public final class FallbackSheet {
         List<Row> rows = new ArrayList<>();
         byProduct().forEach((product, lines) -> rows.add(made(product, lines)));
         List<Table.Column> columns = new ArrayList<>(List.of(
-                new Table.Column(desk.say(Word.PICK_PRODUCT), 55),
+                new Table.Column(desk.say(Word.PICK_PRODUCT), 52),
                 new Table.Column(desk.say(Word.FALLBACK_LAST_WEEK), 14),
                 new Table.Column(desk.say(Word.FALLBACK_STANDING), 16),
                 new Table.Column(desk.say(Word.PICK_PACKS), 14),
-                new Table.Column(desk.say(Word.PICK_CASES), 17),
-                new Table.Column(desk.say(Word.FALLBACK_MASS), 18)));
+                new Table.Column(desk.say(Word.PICK_CASES), 15),
+                new Table.Column(desk.say(Word.FALLBACK_MASS), 17)));
         for (int i = 0; i < PACKING_DAYS; i++)
             columns.add(new Table.Column(
                     desk.say(
                             Word.FALLBACK_IF_PACKED,
                             desk.dates().brief(fallback.forDay().plusDays(i))),
-                    25));
+                    26));
         columns.add(new Table.Column("", 8));
         return new Table(columns, 5.6, List.of(Table.Section.plain(rows))).dense();
     }
@@ -101,7 +101,7 @@ public final class FallbackSheet {
         return desk.shop()
                 .findProduct(product)
                 .map(found -> desk.dates().onLabel(found.keeping().bestBefore(packed)))
-                .map(said -> Cell.text(said, Lettering.bold(11)))
+                .map(said -> Cell.text(said, Lettering.bold(10.5)))
                 .orElse(Cell.empty());
     }
 

@@ -37,10 +37,12 @@ final class RunOverview {
             summary = Words.join(" ", List.of(summary, desk.say(Word.RUN_STRIP_NOTE)));
         }
         flow.add(new Block.Panel("", List.of(summary), false));
-        panel(Word.RUN_WARNINGS, day.plan().warnings(), true).ifPresent(flow::add);
+        panel(Word.RUN_WARNINGS, PlanTalk.say(day.plan().warnings(), desk.words()), true)
+                .ifPresent(flow::add);
         flow.add(new Block.Heading(desk.say(Word.RUN_ROUTES)), vans());
         flow.add(new Block.Heading(desk.say(Word.RUN_BATCHES)), batches());
-        panel(Word.RUN_ADVICE, day.plan().advice(), false).ifPresent(flow::add);
+        panel(Word.RUN_ADVICE, PlanTalk.say(day.plan().advice(), desk.words()), false)
+                .ifPresent(flow::add);
         committed().ifPresent(flow::add);
     }
 
@@ -50,7 +52,8 @@ final class RunOverview {
 
     private List<String> shortages() {
         return day.plan().shortages().stream()
-                .map(one -> desk.say(Word.RUN_SHORT, desk.productName(one.product()), one.packs(), one.reason()))
+                .map(one ->
+                        desk.say(Word.RUN_SHORT, desk.productName(one.product()), one.packs(), desk.said(one.reason())))
                 .toList();
     }
 

@@ -35,7 +35,7 @@ final class SoakNotes {
 
     SoakNotes(Desk desk, List<String> remarks) {
         this.desk = desk;
-        this.remarks = remarks;
+        this.remarks = PlanTalk.say(remarks, desk.words());
     }
 
     List<String> remarks() {

@@ -294,7 +294,32 @@ enum Word {
     HELD_TITLE,
     HELD_LOT,
     AGAIN_MAYBE,
-    AGAIN_BY_HAND;
+    AGAIN_BY_HAND,
+    PLAN_NO_ROOM,
+    PLAN_NO_BEANS,
+    PLAN_NO_REACH,
+    PLAN_LOST,
+    PLAN_LOST_MORE,
+    PLAN_TOO_LATE,
+    PLAN_GONE,
+    PLAN_VAN_FULL,
+    PLAN_NOT_COLD,
+    PLAN_NO_EXTRA,
+    PLAN_VAN_LATE,
+    PLAN_OVER,
+    PLAN_NARROW,
+    PLAN_LOTS,
+    PLAN_LAST_GRIND,
+    PLAN_EARLY,
+    PLAN_OVERSOAKED,
+    PLAN_WARM,
+    PLAN_ALLERGENS,
+    PLAN_NO_LOTS,
+    PLAN_FREEZES,
+    PLAN_COLD,
+    PLAN_COUNTED,
+    PLAN_STILL_COME,
+    PLAN_NO_RUN;
 
     /** By which the files of words know it. */
     String key() {

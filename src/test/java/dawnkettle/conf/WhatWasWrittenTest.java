@@ -232,6 +232,24 @@ class WhatWasWrittenTest {
     }
 
     @Test
+    void the_card_of_losses_is_worked_out_unless_the_shop_leaves_it_out() throws IOException {
+        assertThat(corner.sheets().hasIfCard()).isTrue();
+        assertThat(CornerShop.in(dir)
+                        .with("shop.toml", "[labels]", "[sheets]\nif_card = false\n\n[labels]")
+                        .read()
+                        .sheets()
+                        .hasIfCard())
+                .isFalse();
+        assertThat(CornerShop.in(dir)
+                        .with("shop.toml", "[labels]", "[sheets]\nif_card = \"no\"\n\n[labels]")
+                        .problems())
+                .singleElement()
+                .asString()
+                .contains("shop.toml:")
+                .contains("if_card \"no\" is neither true nor false; write true or false, without quotes");
+    }
+
+    @Test
     void kinds_of_sheets_have_printers_and_sides_of_their_own() throws IOException {
         var paper = CornerShop.in(dir)
                 .with(

@@ -82,9 +82,8 @@ class SheetGeometryTest {
             for (int i = 0; i < sheet.pages().size(); i++)
                 check(
                         day + " " + sheet.name() + " page " + (i + 1),
-                        sheet.imprint().paper(),
-                        sheet.pages().get(i),
-                        sheet.kind() == Sheet.Kind.DELIVERY ? NotePaper.EDGE_MM : Flow.MARGIN_MM);
+                        sheet,
+                        sheet.pages().get(i));
     }
 
     private static List<Sheet> sheets(Case day, Shop shop) {
@@ -108,12 +107,14 @@ class SheetGeometryTest {
         return sheets;
     }
 
-    private static void check(String where, PaperSize paper, Page page, double least) {
+    private static void check(String where, Sheet sheet, Page page) {
+        PaperSize paper = sheet.imprint().paper();
+        boolean quarters = sheet.kind() == Sheet.Kind.DELIVERY;
         List<Mark> marks = page.marks();
         List<Mark.Text> texts = new ArrayList<>();
         for (int i = 0; i < marks.size(); i++) {
             Bounds bounds = bounds(marks.get(i));
-            double margin = least - 0.4;
+            double margin = (quarters ? NotePaper.EDGE_MM : Flow.MARGIN_MM) - 0.4;
             double left = marks.get(i) instanceof Mark.Text ? margin : margin - CHANGE_MARK_MM;
             assertThat(bounds.left() >= left
                             && bounds.top() >= margin
@@ -121,6 +122,7 @@ class SheetGeometryTest {
                             && bounds.bottom() <= paper.heightMm() - margin + 0.4)
                     .as("%s: within the margins: %s", where, marks.get(i))
                     .isTrue();
+            if (quarters && marks.get(i) instanceof Mark.Text text) clearOfTheCuts(where, text, paper);
             if (marks.get(i) instanceof Mark.Text text) {
                 for (Mark.Text other : texts)
                     assertThat(bounds(other).touches(bounds))
@@ -131,6 +133,18 @@ class SheetGeometryTest {
             }
         }
         nothingIsLeftAlone(where, page);
+    }
+
+    /** What is cut apart keeps the same margin on either side of the cut. */
+    private static void clearOfTheCuts(String where, Mark.Text text, PaperSize paper) {
+        Bounds bounds = bounds(text);
+        double free = NotePaper.EDGE_MM - 0.8;
+        double across = paper.heightMm() / 2;
+        double down = paper.widthMm() / 2;
+        assertThat((bounds.bottom() <= across - free || bounds.top() >= across + free)
+                        && (bounds.right() <= down - free || bounds.left() >= down + free))
+                .as("%s: clear of the cuts: %s", where, text)
+                .isTrue();
     }
 
     /** A rule or a box's edge runs through no text, unless a filled box lies between. */

@@ -7,6 +7,7 @@ import dawnkettle.store.LabelGroup;
 import dawnkettle.store.LabelNumbers;
 import dawnkettle.store.LabelRows;
 import dawnkettle.store.StepKey;
+import dawnkettle.trouble.DeviceAway;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -120,10 +121,12 @@ public final class BrokenRuns {
         if (before.state() == Effect.State.SENDING) ended(label, "what became of the last labels could not be noted");
     }
 
-    /** A plan that cannot be read must not keep the service from starting. */
+    /** A plan that cannot be read must not keep the service from starting; a ledger that takes nothing must. */
     private void undisturbed(String what, Runnable noting) {
         try {
             noting.run();
+        } catch (DeviceAway refused) {
+            throw refused;
         } catch (RuntimeException mistake) {
             office.tell("what is in doubt of " + what + " did not get noted: " + mistake);
         }

@@ -27,7 +27,8 @@ class FamilyCountsTest {
 
     @Test
     void two_cookers_pace_the_press_whatever_it_saves_on_changeovers() {
-        var batches = IntStream.range(0, 6).mapToObj(n -> batch(0, 0, 30, 10)).toList();
+        var batches =
+                IntStream.range(0, 6).mapToObj(n -> batch(n / 5, 0, 30, 10)).toList();
         int[][] changeover = {{0, 5, 5}, {5, 0, 5}, {5, 5, 0}};
         // The cookers end two each at 30, 60 and 90; of the last two one waits for the press. Their last two ends sum
         // to 180 at

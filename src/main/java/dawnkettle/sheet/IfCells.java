@@ -16,6 +16,8 @@ import java.util.stream.Collectors;
 /** The fields of the card of losses: counted and in few words, for a glance at arm's length. */
 final class IfCells {
     private static final String TIMES = " × ";
+    private static final int LATE_VANS = 3;
+    private static final int LEFT_OUT = 4;
 
     private final Day day;
     private final Desk desk;
@@ -165,9 +167,9 @@ final class IfCells {
         if (row.late().isEmpty()) return Optional.empty();
         List<String> vans = row.late().stream()
                 .sorted(Comparator.comparingInt(IfCard.Late::more).reversed())
-                .map(van -> van.route() + " +" + van.more())
+                .map(van -> van.route() + " +" + desk.first(Word.MINUTES, van.more()))
                 .toList();
-        return Optional.of(desk.first(Word.IF_LATER, most(vans)));
+        return Optional.of(desk.first(Word.IF_LATER, most(vans, LATE_VANS)));
     }
 
     /** The lot of which customers get most instead, and how many other lots help. */
@@ -203,7 +205,7 @@ final class IfCells {
     private String toDo(IfCard.Row row) {
         List<String> said = new ArrayList<>();
         if (!row.help().leftOut().isEmpty())
-            said.add(desk.first(Word.IF_LEAVE_OUT, most(row.help().leftOut(), 4)));
+            said.add(desk.first(Word.IF_LEAVE_OUT, most(row.help().leftOut(), LEFT_OUT)));
         for (IfCard.Extra extra : row.help().extra().stream().limit(1).toList())
             said.add(desk.first(
                     Word.IF_EXTRA, extra.batch(), extra.station(), desk.dates().timeFrom(extra.start(), day.date())));

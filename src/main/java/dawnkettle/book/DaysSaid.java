@@ -17,10 +17,14 @@ final class DaysSaid {
     /** Nobody orders fresh tofu for later; a figure beyond it was meant otherwise. */
     static final int FARTHEST_DAYS = 60;
 
+    static final String APART = "The weekday and the date do not go together; which is meant?";
+
     private final LocalDate mail;
     private final OrderReading context;
     private final boolean dayFirst;
     private boolean nextWeek;
+    private boolean anyDay;
+    private Optional<LocalDate> week = Optional.empty();
     private LocalDate latest = LocalDate.MIN;
 
     DaysSaid(LocalDate mail, OrderReading context, boolean dayFirst) {
@@ -34,8 +38,23 @@ final class DaysSaid {
         nextWeek = true;
     }
 
-    boolean isMoved() {
-        return nextWeek;
+    /** Weekdays from here on are those of the week of a day. */
+    void moveToWeekOf(LocalDate day) {
+        week = Optional.of(day.minusDays(day.getDayOfWeek().getValue() - 1L));
+    }
+
+    /** Whether what is said now is no day of delivery but names a week. */
+    void takeAnyDay(boolean any) {
+        anyDay = any;
+    }
+
+    /** As far as days were said already; what was said since can be taken back with it. */
+    LocalDate latest() {
+        return latest;
+    }
+
+    void backTo(LocalDate said) {
+        latest = said;
     }
 
     LocalDate mailDay() {
@@ -48,6 +67,7 @@ final class DaysSaid {
         if ((nextWeek || inNextWeek) && mail.getDayOfWeek() == DayOfWeek.SUNDAY)
             return asked(said, "On a Sunday \"next week\" can be meant in two ways; please write the date.");
         if (nextWeek || inNextWeek) return forward(said, nextMonday().plusDays(weekday.getValue() - 1L));
+        if (week.isPresent()) return forward(said, week.get().plusDays(weekday.getValue() - 1L));
         if (weekday == mail.getDayOfWeek())
             return asked(said, "Is it the day of your mail or a week later? Please write the date.");
         return forward(said, following(weekday));
@@ -74,7 +94,7 @@ final class DaysSaid {
     Sense dated(Sense said, Optional<DayOfWeek> weekday, Optional<LocalDate> date) {
         if (date.isEmpty()) return asked(said, "This is no date we can place; please write the day and the month.");
         if (weekday.isPresent() && date.get().getDayOfWeek() != weekday.get())
-            return asked(said, "The weekday and the date do not go together; which is meant?");
+            return asked(said, APART);
         return checked(said, date.get());
     }
 
@@ -84,6 +104,7 @@ final class DaysSaid {
     }
 
     private Sense checked(Sense said, LocalDate day) {
+        if (anyDay) return said.to(Kind.ON, day.toString());
         if (!day.isAfter(mail)) return asked(said, "That day is too late to be ordered for.");
         if (ChronoUnit.DAYS.between(mail, day) > FARTHEST_DAYS)
             return asked(said, "That day is far away; is it meant?");
@@ -124,10 +145,21 @@ final class DaysSaid {
             int second = Integer.parseInt(parts[1]);
             if (written.contains("-")) return Optional.of(LocalDate.of(first, second, Integer.parseInt(parts[2])));
             if (parts.length > 2) return withYear(written, first, second, Integer.parseInt(parts[2]));
+            if (written.contains(".") && !dayFirst && mayBeEither(first, second)) return Optional.empty();
             return written.contains(".") || dayFirst ? dayFirst(first, second, weekday) : monthFirst(first, second);
         } catch (DateTimeException | NumberFormatException | ArrayIndexOutOfBoundsException e) {
             return Optional.empty();
         }
+    }
+
+    /** "2.1." can be of January or of February, where both are near. */
+    private boolean mayBeEither(int first, int second) {
+        return first != second && isNear(monthDay(first, second)) && isNear(monthDay(second, first));
+    }
+
+    private boolean isNear(Optional<LocalDate> day) {
+        return day.map(found -> ChronoUnit.DAYS.between(mail, found) <= FARTHEST_DAYS)
+                .orElse(false);
     }
 
     private Optional<LocalDate> withYear(String written, int first, int second, int year) {

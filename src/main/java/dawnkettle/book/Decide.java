@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** Makes wishes of what was placed, and questions of what is uncertain or said twice. */
@@ -84,9 +85,9 @@ final class Decide {
     }
 
     private void as(Wish wish, LocalDate day, String words) {
-        LocalDate other = wish.as().equals("week") ? day.minusDays(7) : LocalDate.parse(wish.as());
-        boolean clear = !other.equals(day) && (!wish.as().equals("week") || other.isBefore(mail));
-        if (clear) wishes.add(new OrderWish.SameAs(day, other, words));
+        Optional<LocalDate> other =
+                SayAgain.resolved(wish.as(), day, mail).filter(found -> !found.equals(day));
+        if (other.isPresent()) wishes.add(new OrderWish.SameAs(day, other.get(), words));
         else ask(words, "As on which day? Please write its date.");
     }
 

@@ -38,6 +38,9 @@ final class Figures {
     private int take(Sense one, List<Sense> rest) {
         Sense next = rest.isEmpty() ? END : rest.get(0);
         Sense last = rest.size() < 2 ? END : rest.get(1);
+        int clock = clock(one, next);
+        if (clock > 0) return clock;
+        if (isTwice(one, rest)) return number(one, rest.get(2), one.value(), 4);
         if (one.is(Kind.UNKNOWN) && one.value().equals("½")) return number(one, one, "0.5", 1);
         if (one.is(Kind.DATE) && one.value().equals("1/2") && next.is(Kind.CASE)) return number(one, one, "0.5", 1);
         if (one.is(Kind.NUMBER) && next.value().equals("½")) return number(one, next, one.value() + ".5", 2);
@@ -54,6 +57,29 @@ final class Figures {
         if (one.is(Kind.MEASURE)) return put(one.value().equals("l") ? one.to(Kind.SIZE, "ml1000") : unsure(one));
         if (one.is(Kind.SIZE)) return put(one.to(Kind.SIZE, listed(one.value())));
         return put(one);
+    }
+
+    /** "Before 7 am", "at 6:30". @return how many senses were taken */
+    private int clock(Sense one, Sense next) {
+        boolean hour = one.is(Kind.NUMBER) && next.is(Kind.CLOCK) && next.value().isEmpty();
+        if (!hour && !one.is(Kind.CLOCK)) return 0;
+        if (one.is(Kind.CLOCK) && one.value().isEmpty()) return put(one.to(Kind.UNKNOWN, "clock"));
+        int before = made.size() - 1;
+        if (before >= 0 && made.get(before).is(Kind.UNSURE, Kind.BY))
+            made.set(before, made.get(before).to(Kind.NOISE, ""));
+        boolean both = hour || next.is(Kind.CLOCK) && next.value().isEmpty();
+        made.add(one.to(Kind.NOISE, ""));
+        return both ? 2 : 1;
+    }
+
+    /** "Two (2)" */
+    private static boolean isTwice(Sense one, List<Sense> rest) {
+        return one.is(Kind.NUMBER)
+                && rest.size() > 2
+                && rest.get(0).is(Kind.BRACKET)
+                && rest.get(1).is(Kind.NUMBER)
+                && rest.get(1).value().equals(one.value())
+                && rest.get(2).is(Kind.BRACKET);
     }
 
     private static Sense unsure(Sense one) {

@@ -4,6 +4,7 @@ import dawnkettle.book.Sense.Kind;
 import dawnkettle.shop.Product;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -32,6 +33,8 @@ final class Lexicon {
             Map.entry("–", Kind.DASH),
             Map.entry("—", Kind.DASH),
             Map.entry("(", Kind.BRACKET),
+            Map.entry("[", Kind.BRACKET),
+            Map.entry("]", Kind.BRACKET),
             Map.entry(")", Kind.BRACKET),
             Map.entry("•", Kind.NOISE),
             Map.entry("·", Kind.NOISE),
@@ -46,7 +49,13 @@ final class Lexicon {
         Kind.WEEKDAY, Kind.MONTH, Kind.DAY, Kind.NUMBER, Kind.DOZEN, Kind.KIND, Kind.FORM, Kind.CASE, Kind.UNIT
     };
 
+    private static final Kind[] MAY_BE_SHORTENED = {
+        Kind.WEEKDAY, Kind.MONTH, Kind.KIND, Kind.FORM, Kind.CASE, Kind.UNIT
+    };
+
     private final Map<String, String> phrases = new HashMap<>();
+    private final Set<String> known = new HashSet<>();
+    private final List<Slip.Known> shortened = new ArrayList<>();
     private final Map<String, String> codes = new HashMap<>();
     private final List<Slip.Known> spelt = new ArrayList<>();
     private final boolean dayFirst;
@@ -63,14 +72,26 @@ final class Lexicon {
         Lexicon made = new Lexicon(main.meanings().containsValue("order_of_dates day"));
         lists.remove(main);
         made.addAll(main, "");
-        context.products().forEach(product -> made.addCode(product.code()));
+        for (Product product : context.products()) {
+            made.addCode(product.code());
+            made.add(product.name(), "code " + product.code());
+        }
         kindsByName(context.products()).forEach(made::add);
         for (OrderWords other : lists) made.addAll(other, "number ");
-        made.phrases.forEach((phrase, meaning) -> {
-            if (phrase.indexOf(' ') < 0 && Character.isLetter(phrase.charAt(0)))
-                made.spelt.add(new Slip.Known(phrase, meaning));
-        });
+        context.names().forEach(made::addName);
+        made.learnSpellings();
         return made;
+    }
+
+    private void learnSpellings() {
+        phrases.forEach((phrase, meaning) -> {
+            known.addAll(List.of(phrase.split(" ")));
+            if (phrase.indexOf(' ') < 0 && Character.isLetter(phrase.charAt(0)))
+                spelt.add(new Slip.Known(phrase, meaning));
+        });
+        spelt.stream()
+                .filter(word -> sense(word.meaning(), 0, 0).is(MAY_BE_SHORTENED))
+                .forEach(shortened::add);
     }
 
     private static OrderWords main(List<OrderWords> lists, List<Word> mail) {
@@ -114,6 +135,13 @@ final class Lexicon {
         longest = Math.max(longest, bare.split(" ").length);
     }
 
+    /** The customer's name or the shop's, whole and word by word, says nothing about an order. */
+    private void addName(String name) {
+        add(name, "noise");
+        for (Word word : Word.in(name))
+            if (word.isLetters() && word.bare().length() > 2) phrases.putIfAbsent(word.bare(), "noise");
+    }
+
     private void addCode(String code) {
         String bare = Word.phrase(code);
         codes.put(bare, "code " + code);
@@ -126,14 +154,41 @@ final class Lexicon {
 
     /** What a line means, word by word; the longest known phrase counts. */
     List<Sense> senses(String line) {
-        List<Word> words = Word.in(line);
+        List<Word> words = Word.in(line).stream().map(this::respelt).toList();
         List<Sense> senses = new ArrayList<>();
         for (int at = 0; at < words.size(); ) {
+            String begun = begunWeekdays(words, at, senses);
+            if (!begun.isEmpty()) {
+                senses.add(new Sense(
+                        Kind.BEGUN, begun, words.get(at).from(), words.get(at).until()));
+                at++;
+                continue;
+            }
             int taken = phrase(words, at, senses);
             if (taken == 0) senses.add(single(words.get(at)));
             at += Math.max(1, taken);
         }
         return senses;
+    }
+
+    /** "Mo 7:", "W 9 Dec": the weekdays that begin so, where a date follows. */
+    private String begunWeekdays(List<Word> words, int at, List<Sense> before) {
+        Word word = words.get(at);
+        boolean begins = before.isEmpty()
+                || before.get(before.size() - 1)
+                        .is(Kind.COMMA, Kind.PARTED, Kind.STOP, Kind.DASH, Kind.COLON, Kind.BRACKET);
+        if (!begins || !word.isLetters() || word.bare().length() > 2 || at + 2 >= words.size()) return "";
+        String behind = meaning(words.subList(at + 2, at + 3)).orElse("");
+        boolean dated = words.get(at + 1).isFigure()
+                && (behind.startsWith("month")
+                        || word.bare().length() == 2 && words.get(at + 2).bare().equals(":"));
+        if (!dated) return "";
+        Set<String> days = new TreeSet<>();
+        phrases.forEach((phrase, meaning) -> {
+            if (meaning.startsWith("weekday") && phrase.startsWith(word.bare()))
+                days.add(meaning.substring(meaning.length() - 1));
+        });
+        return String.join("", days);
     }
 
     private int phrase(List<Word> words, int at, List<Sense> senses) {
@@ -171,7 +226,13 @@ final class Lexicon {
         String joined = String.join(" ", words.stream().map(Word::bare).toList());
         String code = codes.get(joined);
         if (code != null && isUnbroken(words)) return Optional.of(code);
-        return Optional.ofNullable(phrases.get(joined)).or(() -> Optional.ofNullable(phrases.get(singular(joined))));
+        return Optional.ofNullable(phrases.get(joined))
+                .or(() -> Optional.ofNullable(phrases.get(singular(joined))).map(Lexicon::ofMany));
+    }
+
+    /** "On Fridays" is no single day. */
+    private static String ofMany(String meaning) {
+        return meaning.startsWith("weekday") ? "unsure" : meaning;
     }
 
     private static boolean isUnbroken(List<Word> words) {
@@ -189,20 +250,40 @@ final class Lexicon {
     }
 
     private Sense single(Word word) {
-        if (MARKS.containsKey(word.bare())) return new Sense(MARKS.get(word.bare()), "", word.from(), word.until());
+        Kind mark = mark(word.bare());
+        if (mark != Kind.UNKNOWN) return new Sense(mark, "", word.from(), word.until());
         if (word.isFigure()) return figure(word);
-        if (!word.isLetters() || word.bare().length() > LONGEST)
-            return new Sense(Kind.UNKNOWN, word.bare(), word.from(), word.until());
-        return Slip.meaning(word.bare(), spelt)
-                .map(meaning -> sense(meaning, word.from(), word.until()))
-                .filter(sense -> sense.is(MAY_BE_MISSPELT))
-                .orElse(new Sense(Kind.UNKNOWN, word.bare(), word.from(), word.until()));
+        return new Sense(Kind.UNKNOWN, word.bare(), word.from(), word.until());
+    }
+
+    private static Kind mark(String bare) {
+        if (MARKS.containsKey(bare)) return MARKS.get(bare);
+        if (bare.matches("[-=]{1,3}>|[→➔]")) return Kind.COLON;
+        if (bare.matches("\\.{2,}|…|-{2,}|_{2,}")) return Kind.DASH;
+        boolean picture = Character.getType(bare.codePointAt(0)) == Character.OTHER_SYMBOL;
+        return picture && bare.codePointAt(0) > 0x2000 || bare.matches("[_~^\uFE0F\u200D]") ? Kind.NOISE : Kind.UNKNOWN;
+    }
+
+    /** The word with its slips put right, where it is certain which was meant. */
+    private Word respelt(Word word) {
+        boolean looked = word.isLetters()
+                && word.bare().length() <= LONGEST
+                && !MARKS.containsKey(word.bare())
+                && !known.contains(word.bare())
+                && !phrases.containsKey(singular(word.bare()));
+        if (!looked) return word;
+        return Slip.meant(word.bare(), spelt)
+                .or(() -> Shortened.meant(word.bare(), shortened))
+                .filter(meant -> sense(phrases.get(meant), 0, 0).is(MAY_BE_MISSPELT))
+                .map(meant -> new Word(meant, word.from(), word.until()))
+                .orElse(word);
     }
 
     private static Sense figure(Word word) {
         String bare = word.bare();
         Kind kind = Kind.NUMBER;
-        if (bare.contains(":") || bare.matches("\\d{6,}|\\d+[.,]\\d{3,}")) kind = Kind.UNKNOWN;
+        if (bare.contains(":")) kind = Kind.CLOCK;
+        else if (bare.matches("\\d{6,}|\\d+[.,]\\d{3,}")) kind = Kind.UNKNOWN;
         else if (bare.matches("\\d+\\p{L}+")) kind = Kind.ORDINAL;
         else if (bare.matches("\\d+[/-].*|\\d+\\.\\d+\\..*")) kind = Kind.DATE;
         String value = kind == Kind.ORDINAL ? bare.replaceAll("\\D", "") : bare.replace(',', '.');

@@ -9,6 +9,9 @@ record Sentence(String line, List<Sense> senses) {
     private static final int SHORT = 5;
     private static final Kind[] OF_ORDER = {Kind.NUMBER, Kind.KIND, Kind.FORM, Kind.CODE, Kind.CASE, Kind.SIZE};
 
+    private static final Kind[] OF_SIZE = {Kind.SIZE, Kind.NOISE, Kind.UNIT, Kind.BRACKET, Kind.DASH};
+    private static final Kind[] STRANGE = {Kind.UNKNOWN, Kind.UNSURE, Kind.PAST, Kind.OLD, Kind.DROP, Kind.NO};
+
     Sentence {
         senses = List.copyOf(senses);
     }
@@ -25,6 +28,24 @@ record Sentence(String line, List<Sense> senses) {
 
         boolean isOfOrder() {
             return has(OF_ORDER);
+        }
+
+        private boolean goesOnIn(Part next) {
+            boolean named = has(Kind.KIND, Kind.CODE) && !has(STRANGE);
+            boolean nextNamed = next.has(Kind.KIND, Kind.FORM, Kind.CODE);
+            boolean open = !has(Kind.NUMBER, Kind.A) && next.begins(Kind.NUMBER, Kind.SIZE, Kind.A);
+            boolean size = next.senses().stream().allMatch(s -> s.is(OF_SIZE)) && next.has(Kind.SIZE);
+            return (named || has(Kind.FORM) && open) && !nextNamed && !next.has(STRANGE) && (open || size);
+        }
+
+        private boolean begins(Kind... kinds) {
+            return senses.get(0).is(kinds);
+        }
+
+        private Part with(Part next) {
+            List<Sense> both = new ArrayList<>(senses);
+            both.addAll(next.senses());
+            return new Part(List.copyOf(both), joined);
         }
     }
 
@@ -99,21 +120,18 @@ record Sentence(String line, List<Sense> senses) {
             else now.add(sense);
         }
         if (!now.isEmpty()) parts.add(new Part(List.copyOf(now), joined));
-        return isEntry(parts) ? List.of(new Part(joined(parts), false)) : parts;
+        return joined(parts);
     }
 
-    /** "Half blocks, 12" */
-    private static boolean isEntry(List<Part> parts) {
-        return parts.size() == 2
-                && parts.get(0).has(Kind.KIND, Kind.FORM, Kind.CODE)
-                && !parts.get(0).has(Kind.NUMBER, Kind.A)
-                && parts.get(1).senses().get(0).is(Kind.NUMBER)
-                && !parts.get(1).has(Kind.KIND, Kind.FORM, Kind.CODE);
-    }
-
-    private static List<Sense> joined(List<Part> parts) {
-        List<Sense> all = new ArrayList<>();
-        parts.forEach(part -> all.addAll(part.senses()));
+    /** A comma stands within an entry: "Half blocks, 12", "firm, 400 g, 12", "12 firm, 400 g". */
+    private static List<Part> joined(List<Part> parts) {
+        List<Part> all = new ArrayList<>();
+        for (Part part : parts) {
+            Part before = all.isEmpty() ? part : all.get(all.size() - 1);
+            boolean goesOn = before != part && !before.isDay() && !part.isDay() && before.goesOnIn(part);
+            if (goesOn) all.set(all.size() - 1, before.with(part));
+            else all.add(part);
+        }
         return all;
     }
 }

@@ -22,6 +22,7 @@ final class MailLines {
     private final LocalDate date;
     private final DaysSaid days;
     private boolean clouded;
+    private boolean unclearHead;
 
     MailLines(Lexicon lexicon, OrderReading context, LocalDate date) {
         this.lexicon = lexicon;
@@ -84,11 +85,61 @@ final class MailLines {
         List<Sense> senses = nextWeek(lexicon.senses(line));
         clouded |= senses.stream().anyMatch(sense -> sense.is(Kind.FORGET));
         List<Unit> units = new ArrayList<>();
-        List<Sense> read = Figures.in(SayDays.in(senses, days), context.products());
-        for (Sentence sentence : Sentence.in(line, read)) clouded |= isTurn(sentence);
-        for (Sentence sentence : Sentence.in(line, read))
+        List<Sentence> sentences = sentences(line, senses);
+        for (Sentence sentence : sentences) {
+            clouded |= isTurn(sentence);
             units.add(new Unit(settled(ReadSentence.of(sentence, context), sentence), sentence.words()));
+        }
+        return UnclearHead.isOne(line, senses, units) ? head(units) : below(units);
+    }
+
+    private List<Unit> head(List<Unit> units) {
+        unclearHead = true;
         return units;
+    }
+
+    /** What stands below a head that is not understood is not certain, down to the next head. */
+    private List<Unit> below(List<Unit> units) {
+        unclearHead &= units.stream().allMatch(UnclearHead::goesOnBelow);
+        return unclearHead ? units.stream().map(UnclearHead::doubted).toList() : units;
+    }
+
+    /** A day in talk ("thanks for Monday") is no day of delivery, nor one that others come after. */
+    private List<Sentence> sentences(String line, List<Sense> senses) {
+        LocalDate before = days.latest();
+        List<Sentence> once = sentencesOf(line, SayDays.in(senses, days));
+        boolean talk = once.size() > 1 && once.stream().anyMatch(MailLines::isTalkOfDays);
+        if (!talk) return once;
+        days.backTo(before);
+        List<Sentence> again = new ArrayList<>();
+        for (Sentence one : once) {
+            int from = one.senses().get(0).from();
+            int until = one.senses().get(one.senses().size() - 1).until();
+            List<Sense> own = senses.stream()
+                    .filter(sense -> sense.from() >= from && sense.until() <= until)
+                    .toList();
+            if (isTalkOfDays(one)) again.add(new Sentence(line, own.stream().map(MailLines::withoutDay).toList()));
+            else again.addAll(sentencesOf(line, SayDays.in(own, days)));
+        }
+        return again;
+    }
+
+    private List<Sentence> sentencesOf(String line, List<Sense> dated) {
+        return Sentence.in(line, Figures.in(dated, context.products()));
+    }
+
+    private static Sense withoutDay(Sense sense) {
+        boolean day = sense.is(
+                Kind.WEEKDAY, Kind.DAY, Kind.DATE, Kind.ORDINAL, Kind.MONTH, Kind.LAST, Kind.NEXT, Kind.THIS, Kind.LAST_WEEK);
+        return day ? sense.to(Kind.UNKNOWN, "day") : sense;
+    }
+
+    private static boolean isTalkOfDays(Sentence sentence) {
+        return sentence.has(Kind.ON, Kind.ON_ASKED)
+                && sentence.has(Kind.PAST, Kind.BYE)
+                && sentence.has(Kind.UNKNOWN, Kind.PAST)
+                && !sentence.has(OF_ORDER)
+                && !sentence.has(Kind.NUMBER, Kind.FORM, Kind.CASE, Kind.SAME, Kind.SAME_AS, Kind.DOUBLE, Kind.COLON);
     }
 
     /** "Make it 30." with nothing that says of what turns what was said before. */

@@ -23,6 +23,9 @@ final class ReadSentence {
     private static final Kind[] STRANGE = {
         Kind.UNKNOWN,
         Kind.UNSURE,
+        Kind.PAST,
+        Kind.REASON,
+        Kind.EACH,
         Kind.MONTH,
         Kind.ORDINAL,
         Kind.DATE,
@@ -46,6 +49,7 @@ final class ReadSentence {
     private final FindProduct products;
     private final Reckon reckon;
     private final Traps traps;
+    private final Leftover leftover;
     private final List<Piece> pieces = new ArrayList<>();
     private Optional<Kind> carried = Optional.empty();
     private boolean dropping;
@@ -58,6 +62,7 @@ final class ReadSentence {
         this.products = new FindProduct(context);
         this.reckon = new Reckon(context, products);
         this.traps = new Traps(sentence, products);
+        this.leftover = new Leftover(sentence);
     }
 
     static List<Piece> of(Sentence sentence, OrderReading context) {
@@ -67,7 +72,8 @@ final class ReadSentence {
         return read.pieces;
     }
 
-    private void part(Part part) {
+    private void part(Part whole) {
+        Part part = withoutEach(whole);
         if (part.isDay()) day(part);
         else if (part.has(STRANGE)) strange(part);
         else if (part.has(Kind.OLD)) old(part);
@@ -78,6 +84,17 @@ final class ReadSentence {
         loose |= figure && (deeds || !part.has(STRANGE));
         if (!part.isDay()) strangeBefore = part.has(STRANGE);
         dayBefore = part.isDay() || dayBefore && isLink(part);
+    }
+
+    /** "Mon and Tue each 6 firm": behind several days "each" says nothing new. */
+    private Part withoutEach(Part part) {
+        List<Sense> rest = part.senses().subList(1, part.senses().size());
+        boolean each = part.senses().get(0).is(Kind.EACH)
+                && !rest.isEmpty()
+                && !pieces.isEmpty()
+                && pieces.get(pieces.size() - 1) instanceof Days days
+                && days.days().size() > 1;
+        return each ? new Part(List.copyOf(rest), part.joined()) : part;
     }
 
     private void doubt(String why, Part part) {
@@ -128,7 +145,8 @@ final class ReadSentence {
         }
         boolean vague = part.has(Kind.UNSURE) && !part.has(Kind.UNKNOWN);
         boolean order = part.isOfOrder() || part.has(DEEDS) || vague;
-        if (order && !part.has(Kind.HELLO, Kind.BYE) || part.isOfOrder()) doubt(UNREAD, part);
+        if (leftover.isReason(part)) pieces.add(new Talk(words(part)));
+        else if (order && !part.has(Kind.HELLO, Kind.BYE) || part.isOfOrder()) doubt(UNREAD, part);
         else pieces.add(new Talk(words(part)));
     }
 
@@ -209,7 +227,7 @@ final class ReadSentence {
             String words = items.size() == 1 ? words(part) : itemWords(item, items, part);
             if (item.figure().isEmpty() && dropping) wish(Verb.DROP, reckon.product(item), words);
             else if (item.figure().isEmpty()) pieces.add(new Doubt("How many packs are meant?", words));
-            else if (dropping) pieces.add(new Doubt(UNSURE, words));
+            else if (dropping && !part.has(Kind.MORE)) pieces.add(new Doubt(UNSURE, words));
             else wish(Verb.MORE, reckon.packs(item), words);
         }
     }
@@ -256,16 +274,29 @@ final class ReadSentence {
 
     /** What an unsure word or a change beside other wishes leaves uncertain. */
     private void settle() {
-        if (carried.isPresent()) pieces.add(new Doubt(UNSURE, sentence.words()));
+        if (carried.filter(deed -> deed == Kind.DROP && isDayAlone()).isPresent())
+            pieces.add(new Want(Wish.of(Verb.SKIP), sentence.words()));
+        else if (carried.isPresent()) pieces.add(new Doubt(UNSURE, sentence.words()));
         long wants = pieces.stream().filter(Want.class::isInstance).count();
         boolean sets = pieces.stream()
                 .anyMatch(piece -> piece instanceof Want want && want.wish().verb() == Verb.SET);
-        boolean unsure = sentence.parts().stream().anyMatch(part -> part.has(Kind.UNSURE) && !isPreamble(part));
-        if (unsure || loose || sets && wants > 1) pieces.replaceAll(ReadSentence::doubted);
+        boolean unsure = sentence.parts().stream()
+                .anyMatch(part -> part.has(Kind.UNSURE, Kind.PAST) && !isPreamble(part));
+        if (unsure || loose || traps.isOnlyAsking() || leftover.governs() || sets && wants > 1)
+            pieces.replaceAll(ReadSentence::doubted);
         boolean order = pieces.stream().anyMatch(piece -> piece instanceof Want || piece instanceof Doubt);
         if (order)
             pieces.replaceAll(
-                    piece -> piece instanceof Talk talk && !isGreeting(talk) ? new Doubt(UNREAD, talk.words()) : piece);
+                    piece -> piece instanceof Talk talk && !isHarmless(talk) ? new Doubt(UNREAD, talk.words()) : piece);
+    }
+
+    /** "Cancel Thursday completely" */
+    private boolean isDayAlone() {
+        return !sentence.has(Kind.UNKNOWN)
+                && !sentence.has(Kind.NUMBER)
+                && !sentence.parts().stream().anyMatch(Part::isOfOrder)
+                && !pieces.isEmpty()
+                && pieces.stream().allMatch(Days.class::isInstance);
     }
 
     /** "Last order before the holidays:" */
@@ -278,8 +309,9 @@ final class ReadSentence {
                 && sentence.senses().indexOf(part.senses().get(0)) == 0;
     }
 
-    private boolean isGreeting(Talk talk) {
+    private boolean isHarmless(Talk talk) {
         return sentence.parts().stream()
-                .anyMatch(part -> part.has(Kind.HELLO, Kind.BYE) && words(part).equals(talk.words()));
+                .anyMatch(part ->
+                        (part.has(Kind.HELLO, Kind.BYE) || leftover.isReason(part)) && words(part).equals(talk.words()));
     }
 }

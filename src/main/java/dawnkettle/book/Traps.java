@@ -21,6 +21,12 @@ record Traps(Sentence sentence, FindProduct products) {
         return by || to;
     }
 
+    /** "6 firm for Friday?": a question in which nothing is asked for. */
+    boolean isOnlyAsking() {
+        return sentence.has(Kind.QUESTION_MARK)
+                && sentence.senses().stream().noneMatch(s -> s.is(Kind.NOISE) && s.value().equals("request"));
+    }
+
     private boolean isCount(List<Sense> senses, int at) {
         if (!senses.get(at).is(Kind.NUMBER)) return false;
         int product = at - 1;

@@ -43,6 +43,11 @@ final class DaysSaid {
         week = Optional.of(day.minusDays(day.getDayOfWeek().getValue() - 1L));
     }
 
+    /** To the week that another text said. */
+    void moveAs(DaysSaid other) {
+        if (other.week.isPresent()) week = other.week;
+    }
+
     /** Whether what is said now is no day of delivery but names a week. */
     void takeAnyDay(boolean any) {
         anyDay = any;

@@ -7,15 +7,22 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Puts figures together: two dozen, a case and a half, 400 g; a size becomes one sense, "g400" or "ml500". */
 final class Figures {
     private static final Sense END = new Sense(Kind.STOP, "", 0, 0);
+    private static final Pattern CONTENT = Pattern.compile("(\\d+) pieces");
     private final Set<String> sizes;
+    private final Set<String> contents;
     private final List<Sense> made = new ArrayList<>();
 
     private Figures(List<Product> products) {
+        contents = products.stream()
+                .flatMap(product -> CONTENT.matcher(product.name()).results())
+                .map(found -> found.group(1))
+                .collect(Collectors.toSet());
         sizes = products.stream().map(Figures::size).collect(Collectors.toSet());
     }
 
@@ -52,6 +59,8 @@ final class Figures {
         if (one.is(Kind.DOZEN)) return number(one, one, one.value(), 1);
         if (one.is(Kind.HALF_CASE)) return cases(one, one, "0.5", 1);
         if (one.is(Kind.A) && next.is(Kind.CASE_AND_HALF)) return cases(one, next, "1.5", 2);
+        if (one.is(Kind.CASE_AND_HALF) && begins()) return cases(one, one, "1.5", 1);
+        if (isContent(one, next, last)) return put(next.to(Kind.NOISE, "")) + 1;
         if (one.is(Kind.NUMBER) && next.is(Kind.CASE_AND_HALF)) return cases(one, next, one.value() + ".5", 2);
         if (one.is(Kind.NUMBER) && next.is(Kind.MEASURE)) return measured(one, next);
         if (one.is(Kind.MEASURE)) return put(one.value().equals("l") ? one.to(Kind.SIZE, "ml1000") : unsure(one));
@@ -70,6 +79,20 @@ final class Figures {
         boolean both = hour || next.is(Kind.CLOCK) && next.value().isEmpty();
         made.add(one.to(Kind.NOISE, ""));
         return both ? 2 : 1;
+    }
+
+    private boolean begins() {
+        return made.isEmpty() || made.get(made.size() - 1).is(Kind.COMMA, Kind.PARTED, Kind.COLON, Kind.ON);
+    }
+
+    /** "20 fried pouches 6 pc 150 g": what a pack holds, as its name says. */
+    private boolean isContent(Sense one, Sense next, Sense last) {
+        boolean behindProduct = !made.isEmpty() && made.get(made.size() - 1).is(Kind.KIND, Kind.FORM);
+        return one.is(Kind.NUMBER)
+                && next.is(Kind.UNIT)
+                && (last.is(Kind.SIZE, Kind.NUMBER))
+                && behindProduct
+                && contents.contains(one.value());
     }
 
     /** "Two (2)" */

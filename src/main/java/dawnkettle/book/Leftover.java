@@ -62,9 +62,10 @@ record Leftover(Sentence sentence) {
         return at - from <= MOST_OF_A_NAME ? at - from : 0;
     }
 
-    /** "Because the kitchen is being painted"; where nothing is wanted at all a dash will do for "because". */
+    /** "Because the kitchen is being painted"; where nothing is wanted at all it needs no "because". */
     boolean isReason(Part part) {
-        boolean said = part.has(Kind.REASON) || sentence.has(Kind.SKIP) && part.has(Kind.DASH);
+        boolean nothing = sentence.has(Kind.SKIP) && !sentence.has(TURNS) && part.has(Kind.UNKNOWN);
+        boolean said = part.has(Kind.REASON) || nothing;
         return said && !part.has(TURNS);
     }
 

@@ -77,15 +77,16 @@ final class Lexicon {
             made.add(product.name(), "code " + product.code());
         }
         kindsByName(context.products()).forEach(made::add);
+        made.learnSpellings();
         for (OrderWords other : lists) made.addAll(other, "number ");
         context.names().forEach(made::addName);
-        made.learnSpellings();
+        made.phrases.keySet().forEach(phrase -> made.known.addAll(List.of(phrase.split(" "))));
         return made;
     }
 
+    /** Only words of the mail's own language and of the products are looked at for slips. */
     private void learnSpellings() {
         phrases.forEach((phrase, meaning) -> {
-            known.addAll(List.of(phrase.split(" ")));
             if (phrase.indexOf(' ') < 0 && Character.isLetter(phrase.charAt(0)))
                 spelt.add(new Slip.Known(phrase, meaning));
         });

@@ -40,6 +40,9 @@ final class MailLines {
     void moveBy(String subject) {
         List<Sense> senses = lexicon.senses(subject);
         for (int i = 0; i < senses.size(); i++) if (alone(senses, i)) days.moveToNextWeek();
+        DaysSaid said = new DaysSaid(date, context, lexicon.dayFirst());
+        SayDays.in(senses, said);
+        days.moveAs(said);
     }
 
     Optional<Days> subjectDays(String subject) {
@@ -108,7 +111,7 @@ final class MailLines {
     private List<Sentence> sentences(String line, List<Sense> senses) {
         LocalDate before = days.latest();
         List<Sentence> once = sentencesOf(line, SayDays.in(senses, days));
-        boolean talk = once.size() > 1 && once.stream().anyMatch(MailLines::isTalkOfDays);
+        boolean talk = once.size() > 1 && once.stream().anyMatch(one -> isTalkOfDays(one) || isStrange(one));
         if (!talk) return once;
         days.backTo(before);
         List<Sentence> again = new ArrayList<>();
@@ -118,7 +121,8 @@ final class MailLines {
             List<Sense> own = senses.stream()
                     .filter(sense -> sense.from() >= from && sense.until() <= until)
                     .toList();
-            if (isTalkOfDays(one)) again.add(new Sentence(line, own.stream().map(MailLines::withoutDay).toList()));
+            if (isStrange(one)) again.add(one);
+            else if (isTalkOfDays(one)) again.add(new Sentence(line, own.stream().map(MailLines::withoutDay).toList()));
             else again.addAll(sentencesOf(line, SayDays.in(own, days)));
         }
         return again;
@@ -132,6 +136,14 @@ final class MailLines {
         boolean day = sense.is(
                 Kind.WEEKDAY, Kind.DAY, Kind.DATE, Kind.ORDINAL, Kind.MONTH, Kind.LAST, Kind.NEXT, Kind.THIS, Kind.LAST_WEEK);
         return day ? sense.to(Kind.UNKNOWN, "day") : sense;
+    }
+
+    /** "The canteen is closed 24 Dec to 3 Jan.": asked about, and no day that others come after. */
+    private static boolean isStrange(Sentence sentence) {
+        return sentence.has(Kind.ON, Kind.ON_ASKED)
+                && sentence.has(Kind.UNKNOWN)
+                && !sentence.has(Kind.BYE, Kind.PAST, Kind.HELLO)
+                && !sentence.has(Kind.NUMBER, Kind.KIND, Kind.FORM, Kind.CASE, Kind.CODE, Kind.COLON);
     }
 
     private static boolean isTalkOfDays(Sentence sentence) {

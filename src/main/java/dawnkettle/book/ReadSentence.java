@@ -26,6 +26,7 @@ final class ReadSentence {
         Kind.PAST,
         Kind.REASON,
         Kind.EACH,
+        Kind.VAGUE,
         Kind.MONTH,
         Kind.ORDINAL,
         Kind.DATE,
@@ -143,7 +144,7 @@ final class ReadSentence {
             Days day = (Days) pieces.remove(pieces.size() - 1);
             pieces.add(unsure(day));
         }
-        boolean vague = part.has(Kind.UNSURE) && !part.has(Kind.UNKNOWN);
+        boolean vague = part.has(Kind.UNSURE, Kind.VAGUE) && !part.has(Kind.UNKNOWN);
         boolean order = part.isOfOrder() || part.has(DEEDS) || vague;
         if (leftover.isReason(part)) pieces.add(new Talk(words(part)));
         else if (order && !part.has(Kind.HELLO, Kind.BYE) || part.isOfOrder()) doubt(UNREAD, part);
@@ -202,8 +203,9 @@ final class ReadSentence {
     }
 
     private void items(Part part) {
+        Part counted = traps.counted(part);
         Optional<List<Item>> paired =
-                traps.isBroken(part) || traps.isEither(part) ? Optional.empty() : PairItems.of(part.senses(), products);
+                traps.isBroken(part) || traps.isEither(part) ? Optional.empty() : PairItems.of(counted.senses(), products);
         List<Kind> deeds = new ArrayList<>(part.senses().stream()
                 .filter(s -> s.is(DEEDS))
                 .map(Sense::kind)

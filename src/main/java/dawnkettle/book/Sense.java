@@ -52,6 +52,8 @@ record Sense(Kind kind, String value, int from, int until) {
         REST,
         MORE,
         UNSURE,
+        /** Makes a figure beside it uncertain, and nothing else: "about", "just". */
+        VAGUE,
         /** An hour of the day, or what stands behind one. */
         CLOCK,
         /** Of what was: got, left, last time. */

@@ -10,7 +10,7 @@ record Sentence(String line, List<Sense> senses) {
     private static final Kind[] OF_ORDER = {Kind.NUMBER, Kind.KIND, Kind.FORM, Kind.CODE, Kind.CASE, Kind.SIZE};
 
     private static final Kind[] OF_SIZE = {Kind.SIZE, Kind.NOISE, Kind.UNIT, Kind.BRACKET, Kind.DASH};
-    private static final Kind[] STRANGE = {Kind.UNKNOWN, Kind.UNSURE, Kind.PAST, Kind.OLD, Kind.DROP, Kind.NO};
+    private static final Kind[] STRANGE = {Kind.UNKNOWN, Kind.UNSURE, Kind.VAGUE, Kind.PAST, Kind.OLD, Kind.DROP, Kind.NO};
 
     Sentence {
         senses = List.copyOf(senses);
@@ -68,7 +68,7 @@ record Sentence(String line, List<Sense> senses) {
         for (int i = 0; i < senses.size(); i++) {
             Sense sense = senses.get(i);
             boolean ends = sense.is(Kind.QUESTION_MARK) || sense.is(Kind.STOP) && ends(line, senses, i);
-            if (!ends && !(sense.is(Kind.STOP) && isShort(senses, i))) now.add(stopped(line, sense));
+            if (!ends && !(sense.is(Kind.STOP) && isShort(line, senses, i))) now.add(stopped(line, sense));
             if (ends && !now.isEmpty()) {
                 if (sense.is(Kind.QUESTION_MARK)) now.add(sense);
                 all.add(new Sentence(line, now));
@@ -85,9 +85,11 @@ record Sentence(String line, List<Sense> senses) {
     }
 
     /** "cs." */
-    private static boolean isShort(List<Sense> senses, int at) {
+    private static boolean isShort(String line, List<Sense> senses, int at) {
         if (at == 0) return false;
         Sense before = senses.get(at - 1);
+        boolean anew = at + 1 < senses.size() && Character.isUpperCase(line.charAt(senses.get(at + 1).from()));
+        if (anew && before.is(Kind.KIND, Kind.ON, Kind.ON_ASKED, Kind.SIZE)) return false;
         return before.is(Kind.CASE, Kind.UNIT, Kind.ON, Kind.ON_ASKED, Kind.MEASURE, Kind.SIZE, Kind.KIND)
                 && before.until() - before.from() <= SHORT;
     }
@@ -97,7 +99,7 @@ record Sentence(String line, List<Sense> senses) {
         if (line.charAt(stop.from()) == '!' || at + 1 == senses.size()) return true;
         boolean apart = Character.isWhitespace(line.charAt(stop.until()));
         return apart
-                && !isShort(senses, at)
+                && !isShort(line, senses, at)
                 && Character.isUpperCase(line.charAt(senses.get(at + 1).from()));
     }
 

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The word that a shortened one stands for, where only one meaning fits: written without its vowels ("bckt", "blks"), at
- * least three letters; or broken off after at least four ("kitch"), with two or more left out.
+ * The word that a shortened one stands for, where only one meaning fits: some of its consonants, at least three and the first
+ * and last among them ("bckt", "blks"); or broken off after at least four ("kitch"), with two or more left out.
  */
 final class Shortened {
     private static final int FEWEST_WITHOUT_VOWELS = 3;
@@ -30,12 +30,23 @@ final class Shortened {
 
     private static boolean fits(String written, String word) {
         boolean bare = written.length() >= FEWEST_WITHOUT_VOWELS
-                && written.equals(withoutVowels(word))
-                && word.length() > written.length();
+                && written.equals(withoutVowels(written))
+                && word.length() > written.length()
+                && isWithin(written, withoutVowels(word));
         boolean brokenOff = written.length() >= FEWEST_BROKEN_OFF
                 && word.length() >= written.length() + FEWEST_LEFT_OUT
                 && word.startsWith(written);
         return bare || brokenOff;
+    }
+
+    /** Whether all letters stand there in their order, the first and the last at its ends. */
+    private static boolean isWithin(String written, String word) {
+        int at = 0;
+        for (int i = 0; i < word.length() && at < written.length(); i++)
+            if (word.charAt(i) == written.charAt(at)) at++;
+        return at == written.length()
+                && word.charAt(0) == written.charAt(0)
+                && word.charAt(word.length() - 1) == written.charAt(at - 1);
     }
 
     private static String withoutVowels(String word) {

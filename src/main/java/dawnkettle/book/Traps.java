@@ -21,6 +21,18 @@ record Traps(Sentence sentence, FindProduct products) {
         return by || to;
     }
 
+    /** "Case of firm": one. */
+    Part counted(Part part) {
+        List<Sense> senses = new ArrayList<>(part.senses());
+        if (senses.size() < 3 || part.has(Kind.NUMBER, Kind.A)) return part;
+        Sense pack = senses.get(0);
+        boolean one = pack.is(Kind.CASE, Kind.FORM)
+                && !sentence.words(List.of(pack)).endsWith("s")
+                && isOf(senses.get(1));
+        if (one) senses.add(0, pack.to(Kind.NUMBER, "1"));
+        return one ? new Part(List.copyOf(senses), part.joined()) : part;
+    }
+
     /** "6 firm for Friday?": a question in which nothing is asked for. */
     boolean isOnlyAsking() {
         return sentence.has(Kind.QUESTION_MARK)

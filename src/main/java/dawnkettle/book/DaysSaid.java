@@ -5,7 +5,9 @@ import java.time.DateTimeException;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Days of delivery as people say them, counted from the day of the mail; each is a day, or the reason to ask.
@@ -149,7 +151,7 @@ final class DaysSaid {
             int first = Integer.parseInt(parts[0]);
             int second = Integer.parseInt(parts[1]);
             if (written.contains("-")) return Optional.of(LocalDate.of(first, second, Integer.parseInt(parts[2])));
-            if (parts.length > 2) return withYear(written, first, second, Integer.parseInt(parts[2]));
+            if (parts.length > 2) return withYear(List.of(first, second, Integer.parseInt(parts[2])), written.contains("."), weekday);
             if (written.contains(".") && !dayFirst && mayBeEither(first, second)) return Optional.empty();
             return written.contains(".") || dayFirst ? dayFirst(first, second, weekday) : monthFirst(first, second);
         } catch (DateTimeException | NumberFormatException | ArrayIndexOutOfBoundsException e) {
@@ -167,11 +169,17 @@ final class DaysSaid {
                 .orElse(false);
     }
 
-    private Optional<LocalDate> withYear(String written, int first, int second, int year) {
-        boolean days = written.contains(".") || first > 12;
-        if (dayFirst && !days && first != second) return Optional.empty();
-        int whole = year < 100 ? 2000 + year : year;
-        return Optional.of(LocalDate.of(whole, days ? second : first, days ? first : second));
+    private Optional<LocalDate> withYear(List<Integer> figures, boolean dots, Optional<DayOfWeek> weekday) {
+        int first = figures.get(0);
+        int second = figures.get(1);
+        int year = figures.get(2) < 100 ? 2000 + figures.get(2) : figures.get(2);
+        if (first > 12 || dots) return Optional.of(LocalDate.of(year, second, first));
+        if (second > 12 || first == second) return Optional.of(LocalDate.of(year, first, second));
+        List<LocalDate> fitting = Stream.of(LocalDate.of(year, second, first), LocalDate.of(year, first, second))
+                .filter(day -> weekday.isPresent() && day.getDayOfWeek() == weekday.get())
+                .toList();
+        if (fitting.size() == 1) return Optional.of(fitting.get(0));
+        return dayFirst ? Optional.empty() : Optional.of(LocalDate.of(year, first, second));
     }
 
     private Optional<LocalDate> monthFirst(int first, int second) {

@@ -53,6 +53,7 @@ final class Figures {
         if (one.is(Kind.NUMBER) && next.value().equals("½")) return number(one, next, one.value() + ".5", 2);
         if (one.is(Kind.NUMBER) && next.is(Kind.DATE) && next.value().equals("1/2") && last.is(Kind.CASE))
             return number(one, next, one.value() + ".5", 2);
+        if (one.is(Kind.AND_HALF) && next.is(Kind.DOZEN)) return andHalfDozen(one, next);
         if (one.is(Kind.NUMBER) && next.is(Kind.AND_HALF)) return number(one, next, one.value() + ".5", 2);
         if (one.is(Kind.NUMBER) && next.is(Kind.DOZEN)) return dozens(one, next);
         if (one.is(Kind.A) && next.is(Kind.DOZEN)) return number(one, next, next.value(), 2);
@@ -117,6 +118,13 @@ final class Figures {
     private int number(Sense first, Sense last, String value, int taken) {
         made.add(first.through(last, Kind.NUMBER, value));
         return taken;
+    }
+
+    /** "Ten ginger and a half dozen milk" */
+    private int andHalfDozen(Sense and, Sense dozen) {
+        made.add(and.to(Kind.PARTED, ""));
+        BigDecimal half = new BigDecimal(dozen.value()).divide(BigDecimal.valueOf(2));
+        return number(and, dozen, half.toPlainString(), 2);
     }
 
     private int dozens(Sense many, Sense dozen) {

@@ -16,7 +16,7 @@ record Leftover(Sentence sentence) {
     private static final Kind[] BETWEEN = {Kind.NOISE, Kind.BRACKET, Kind.DASH};
     private static final Kind[] OF_PACK = {Kind.TIMES, Kind.CASE, Kind.FORM, Kind.UNIT, Kind.SIZE, Kind.COLON};
     private static final Kind[] TURNS = {
-        Kind.NUMBER, Kind.A, Kind.KIND, Kind.CODE, Kind.UNSURE, Kind.NO, Kind.OLD, Kind.DROP, Kind.SET, Kind.SET_TO,
+        Kind.NUMBER, Kind.KIND, Kind.CODE, Kind.UNSURE, Kind.NO, Kind.OLD, Kind.DROP, Kind.SET, Kind.SET_TO,
         Kind.ONLY, Kind.SAME, Kind.SAME_AS, Kind.DOUBLE, Kind.PAST, Kind.LAST, Kind.LAST_WEEK, Kind.MORE, Kind.CASE
     };
 

@@ -23,6 +23,7 @@ final class MailLines {
     private final DaysSaid days;
     private boolean clouded;
     private boolean unclearHead;
+    private Optional<DayTable> table = Optional.empty();
 
     MailLines(Lexicon lexicon, OrderReading context, LocalDate date) {
         this.lexicon = lexicon;
@@ -87,13 +88,28 @@ final class MailLines {
     List<Unit> units(String line) {
         List<Sense> senses = nextWeek(lexicon.senses(line));
         clouded |= senses.stream().anyMatch(sense -> sense.is(Kind.FORGET));
-        List<Unit> units = new ArrayList<>();
+        if (table.isPresent() && table.get().goesOnIn(SayDays.in(senses, new DaysSaid(date, context, lexicon.dayFirst()))))
+            return below(table.get().row(line, senses, this::entry));
         List<Sentence> sentences = sentences(line, senses);
+        table = sentences.size() == 1
+                ? DayTable.headedBy(line, sentences.get(0).senses())
+                : Optional.empty();
+        if (table.isPresent()) return List.of();
+        List<Unit> units = new ArrayList<>();
         for (Sentence sentence : sentences) {
             clouded |= isTurn(sentence);
-            units.add(new Unit(settled(ReadSentence.of(sentence, context), sentence), sentence.words()));
+            units.add(read(sentence));
         }
-        return UnclearHead.isOne(line, senses, units) ? head(units) : below(units);
+        return UnclearHead.isOne(line, sentences, units) ? head(units) : below(units);
+    }
+
+    private Unit read(Sentence sentence) {
+        return new Unit(
+                settled(ReadSentence.of(sentence, context), sentence), sentence.words(), Traps.asksFor(sentence));
+    }
+
+    private List<Unit> entry(String entry) {
+        return sentencesOf(entry, lexicon.senses(entry)).stream().map(this::read).toList();
     }
 
     private List<Unit> head(List<Unit> units) {
@@ -158,7 +174,9 @@ final class MailLines {
     private static boolean isTurn(Sentence sentence) {
         boolean named = sentence.has(Kind.KIND, Kind.FORM, Kind.CODE);
         boolean turns = sentence.has(Kind.SET, Kind.SET_TO, Kind.DROP, Kind.ONLY)
-                || sentence.has(Kind.OLD) && sentence.has(Kind.NUMBER);
+                || sentence.has(Kind.OLD, Kind.NO) && sentence.has(Kind.NUMBER)
+                || sentence.senses().stream().allMatch(s -> s.is(Kind.NUMBER, Kind.NOISE, Kind.COMMA, Kind.MORE))
+                        && sentence.has(Kind.NUMBER);
         return turns && !named && (sentence.has(Kind.NUMBER) || !sentence.has(Kind.UNKNOWN));
     }
 
@@ -199,6 +217,8 @@ final class MailLines {
                 .anyMatch(piece -> piece instanceof Piece.Doubt
                         || piece instanceof Piece.Talk && !sentence.has(Kind.HELLO, Kind.BYE));
         if (wanted || !strange) return pieces;
+        if (sentence.has(Kind.PAST) && !sentence.has(Kind.COLON))
+            return pieces.stream().filter(piece -> !(piece instanceof Days)).toList();
         return pieces.stream().map(MailLines::asked).toList();
     }
 

@@ -81,7 +81,7 @@ final class ReadSentence {
         else if (part.isOfOrder()) items(part);
         else deed(part);
         boolean deeds = part.has(Kind.SET, Kind.SET_TO, Kind.ONLY, Kind.DROP, Kind.DOUBLE);
-        boolean figure = part.has(Kind.NUMBER) && !part.has(Kind.KIND, Kind.FORM, Kind.CODE, Kind.OLD);
+        boolean figure = part.has(Kind.NUMBER) && !part.has(Kind.KIND, Kind.FORM, Kind.CODE, Kind.OLD) && !isSized(part);
         loose |= figure && (deeds || !part.has(STRANGE));
         if (!part.isDay()) strangeBefore = part.has(STRANGE);
         dayBefore = part.isDay() || dayBefore && isLink(part);
@@ -96,6 +96,12 @@ final class ReadSentence {
                 && pieces.get(pieces.size() - 1) instanceof Days days
                 && days.days().size() > 1;
         return each ? new Part(List.copyOf(rest), part.joined()) : part;
+    }
+
+    /** "10 half-litres" */
+    private static boolean isSized(Part part) {
+        List<Sense> own = part.senses().stream().filter(s -> !s.is(Kind.NOISE)).toList();
+        return own.size() > 1 && own.get(0).is(Kind.NUMBER) && own.get(1).is(Kind.SIZE);
     }
 
     private void doubt(String why, Part part) {

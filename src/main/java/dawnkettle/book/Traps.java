@@ -35,8 +35,11 @@ record Traps(Sentence sentence, FindProduct products) {
 
     /** "6 firm for Friday?": a question in which nothing is asked for. */
     boolean isOnlyAsking() {
-        return sentence.has(Kind.QUESTION_MARK)
-                && sentence.senses().stream().noneMatch(s -> s.is(Kind.NOISE) && s.value().equals("request"));
+        return sentence.has(Kind.QUESTION_MARK) && !asksFor(sentence);
+    }
+
+    static boolean asksFor(Sentence sentence) {
+        return sentence.senses().stream().anyMatch(s -> s.is(Kind.NOISE) && s.value().equals("request"));
     }
 
     private boolean isCount(List<Sense> senses, int at) {

@@ -13,7 +13,9 @@ final class UnclearHead {
 
     private UnclearHead() {}
 
-    static boolean isOne(String line, List<Sense> senses, List<Unit> units) {
+    static boolean isOne(String line, List<Sentence> sentences, List<Unit> units) {
+        if (sentences.isEmpty()) return false;
+        List<Sense> senses = sentences.get(sentences.size() - 1).senses();
         boolean strange = senses.stream()
                 .anyMatch(s -> s.is(Kind.UNKNOWN, Kind.UNSURE, Kind.PAST, Kind.LAST, Kind.LAST_WEEK, Kind.NO));
         boolean polite = senses.stream().anyMatch(s -> s.is(Kind.HELLO, Kind.BYE));
@@ -25,6 +27,7 @@ final class UnclearHead {
 
     /** Entries without days of their own belong to the head. */
     static boolean goesOnBelow(Unit unit) {
+        if (unit.isAsked()) return false;
         boolean talk = !unit.pieces().isEmpty() && unit.pieces().stream().allMatch(Talk.class::isInstance);
         return !unit.hasDays() && !talk;
     }

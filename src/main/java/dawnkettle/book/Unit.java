@@ -4,16 +4,26 @@ import dawnkettle.book.Piece.Days;
 import dawnkettle.book.Piece.Want;
 import java.util.List;
 
-/** A sentence as it was read: its days and wishes decide which day is whose. */
-record Unit(List<Piece> pieces, String words) {
+/** A sentence as it was read: its days and wishes decide which day is whose. @param isAsked whether it asks for something, "please" */
+record Unit(List<Piece> pieces, String words, boolean isAsked) {
     Unit {
         pieces = List.copyOf(pieces);
+    }
+
+    Unit(List<Piece> pieces, String words) {
+        this(pieces, words, false);
     }
 
     /** Days and wishes only. */
     List<Piece> main() {
         return pieces.stream()
                 .filter(piece -> piece instanceof Days || piece instanceof Want)
+                .toList();
+    }
+
+    private List<Piece> order() {
+        return pieces.stream()
+                .filter(piece -> !(piece instanceof Piece.Talk))
                 .toList();
     }
 
@@ -33,10 +43,10 @@ record Unit(List<Piece> pieces, String words) {
     }
 
     boolean beginsWithDays() {
-        return !main().isEmpty() && main().get(0) instanceof Days;
+        return !order().isEmpty() && order().get(0) instanceof Days;
     }
 
     boolean endsWithDays() {
-        return !main().isEmpty() && main().get(main().size() - 1) instanceof Days;
+        return !order().isEmpty() && order().get(order().size() - 1) instanceof Days;
     }
 }

@@ -34,7 +34,7 @@ final class DayTable {
     }
 
     private static boolean isOfHead(String line, Sense sense) {
-        boolean bar = sense.is(Kind.PARTED) && line.charAt(sense.from()) == '|';
+        boolean bar = sense.is(Kind.NOISE) && line.charAt(sense.from()) == '|';
         return bar || sense.is(Kind.ON, Kind.ON_ASKED, Kind.STOP) || sense.is(Kind.NOISE) && sense.from() == 0;
     }
 

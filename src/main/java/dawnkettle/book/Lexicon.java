@@ -22,7 +22,7 @@ final class Lexicon {
             Map.entry(",", Kind.COMMA),
             Map.entry(";", Kind.PARTED),
             Map.entry("/", Kind.PARTED),
-            Map.entry("|", Kind.PARTED),
+            Map.entry("|", Kind.NOISE),
             Map.entry("+", Kind.PARTED),
             Map.entry("&", Kind.PARTED),
             Map.entry("and", Kind.PARTED),

@@ -173,7 +173,9 @@ final class MailLines {
     /** "Make it 30." with nothing that says of what turns what was said before. */
     private static boolean isTurn(Sentence sentence) {
         boolean named = sentence.has(Kind.KIND, Kind.FORM, Kind.CODE);
-        boolean turns = sentence.has(Kind.SET, Kind.SET_TO, Kind.DROP, Kind.ONLY)
+        boolean skips = sentence.has(Kind.DROP) && sentence.has(Kind.ON) && !sentence.has(Kind.NUMBER);
+        boolean turns = sentence.has(Kind.SET, Kind.SET_TO, Kind.ONLY)
+                || sentence.has(Kind.DROP) && !skips
                 || sentence.has(Kind.OLD, Kind.NO) && sentence.has(Kind.NUMBER)
                 || sentence.senses().stream().allMatch(s -> s.is(Kind.NUMBER, Kind.NOISE, Kind.COMMA, Kind.MORE))
                         && sentence.has(Kind.NUMBER);

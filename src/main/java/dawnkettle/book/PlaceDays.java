@@ -153,6 +153,9 @@ final class PlaceDays {
                 unit.days().stream().allMatch(days -> days.sameAs(unit.days().get(0)))
                         && unit.days().size() > 1;
         Days days = asked(WHICH);
+        boolean nothing = unit.days().size() == 1 && unit.pieces().stream()
+                .noneMatch(piece -> piece instanceof Want want && want.wish().verb() != Piece.Verb.SKIP);
+        if (nothing) days = unit.days().get(0);
         if (behind || one && !before) days = unit.days().get(0);
         for (int i = 0; i < main.size(); i++) {
             if (main.get(i) instanceof Days here) days = before ? here : behind ? nextDays(main, i, here) : days;

@@ -101,8 +101,7 @@ public final class ReadOrderMail {
         Weigh weighed = new Weigh(units, lexicon, new FindProduct(context));
         weighed.all(Decide.of(PlaceDays.of(units, subject), written.date()), clouded);
         questions.addAll(0, weighed.questions());
-        for (Unit unit : units)
-            for (Piece piece : unit.pieces()) if (piece instanceof Talk said) talk.add(said.words());
+        units.stream().map(weighed::passedOver).flatMap(List::stream).forEach(talk::add);
         if (weighed.understood().isEmpty()
                 && questions.isEmpty()
                 && own.quoted()

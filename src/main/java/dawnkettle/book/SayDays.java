@@ -262,7 +262,7 @@ final class SayDays {
         if (is(from, Kind.NUMBER) && weekday.isPresent() && sense(from).value().matches("\\d{1,2}\\.\\d{1,2}"))
             return dated(from, weekday, days.figures(sense(from).value() + ".", weekday));
         if (is(from, Kind.NUMBER, Kind.ORDINAL) && sense(from).value().matches("\\d{1,2}")) {
-            int month = is(from + 1, Kind.NOISE) ? from + 2 : from + 1;
+            int month = is(from + 1, Kind.NOISE) && sense(from + 1).value().equals("of") ? from + 2 : from + 1;
             if (is(month, Kind.MONTH) && written(from)) return dayThenMonth(from, month, weekday);
             if (is(from, Kind.ORDINAL) && !is(from + 1, Kind.FORM, Kind.CASE, Kind.UNIT))
                 return dated(from, weekday, days.dayOfMonth(sense(from).figure()));

@@ -9,7 +9,9 @@ record Sentence(String line, List<Sense> senses) {
     private static final int SHORT = 5;
     private static final Kind[] OF_ORDER = {Kind.NUMBER, Kind.KIND, Kind.FORM, Kind.CODE, Kind.CASE, Kind.SIZE};
 
-    private static final Kind[] OF_SIZE = {Kind.SIZE, Kind.NOISE, Kind.UNIT, Kind.BRACKET, Kind.DASH};
+    private static final Kind[] OF_SIZE = {
+        Kind.SIZE, Kind.NOISE, Kind.UNIT, Kind.BRACKET, Kind.DASH, Kind.QUESTION_MARK, Kind.BY
+    };
     private static final Kind[] STRANGE = {Kind.UNKNOWN, Kind.UNSURE, Kind.VAGUE, Kind.PAST, Kind.OLD, Kind.DROP, Kind.NO};
 
     Sentence {

@@ -4,7 +4,6 @@ import dawnkettle.book.Sense.Kind;
 import dawnkettle.book.Sentence.Part;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** Words of an order that look clear and can be meant in two ways. */
 record Traps(Sentence sentence, FindProduct products) {
@@ -52,8 +51,7 @@ record Traps(Sentence sentence, FindProduct products) {
 
     /** "2 cases of firm and 1 of medium": one what? */
     private boolean isOf(Sense sense) {
-        String word = sentence.words(List.of(sense)).toLowerCase(Locale.ROOT);
-        return sense.is(Kind.NOISE) && (word.equals("of") || word.equals("de"));
+        return sense.is(Kind.NOISE) && sense.value().equals("of");
     }
 
     /** "16 x firm", where the customer also takes extra firm that fits the words. */

@@ -4,6 +4,7 @@ import dawnkettle.book.Decide.Decided;
 import dawnkettle.book.Decide.Made;
 import dawnkettle.book.Piece.Days;
 import dawnkettle.book.Piece.Doubt;
+import dawnkettle.book.Piece.Talk;
 import dawnkettle.book.ReadMail.Question;
 import java.util.ArrayList;
 import java.util.List;
@@ -65,6 +66,27 @@ final class Weigh {
         for (Piece piece : unit.pieces())
             if (piece instanceof Doubt doubt)
                 ask(new Question(partly ? doubt.words() : unit.words(), doubt.why()));
+    }
+
+    /** What of a sentence is neither booked nor asked and yet says something: all of it, where nothing of it is booked. */
+    List<String> passedOver(Unit unit) {
+        boolean talk = unit.pieces().stream().anyMatch(Talk.class::isInstance);
+        boolean unclear = !unit.hasWants()
+                && unit.days().stream().anyMatch(days -> !days.asked().isEmpty())
+                && unit.pieces().stream().noneMatch(Doubt.class::isInstance);
+        if (isPartlyKept(unit)) return words(unit);
+        return talk && !isAskedWhole(unit) || unclear ? List.of(unit.words()) : List.of();
+    }
+
+    private static List<String> words(Unit unit) {
+        return unit.pieces().stream()
+                .filter(Talk.class::isInstance)
+                .map(Piece::words)
+                .toList();
+    }
+
+    private boolean isAskedWhole(Unit unit) {
+        return questions.stream().anyMatch(question -> question.words().equals(unit.words()));
     }
 
     /** Whether a later sentence that is not understood is about the same product, and about no other day. */

@@ -38,7 +38,24 @@ final class Figures {
         Figures figures = new Figures(products);
         for (int at = 0; at < senses.size(); )
             at += figures.take(senses.get(at), senses.subList(at + 1, senses.size()));
-        return figures.made;
+        return figures.made.stream().anyMatch(sense -> sense.is(Kind.SET_TO)) ? withoutFrom(figures.made) : figures.made;
+    }
+
+    /** "Change the medium from 1 bucket to 2 buckets": what it was says nothing new. */
+    private static List<Sense> withoutFrom(List<Sense> made) {
+        List<Sense> kept = new ArrayList<>();
+        for (int at = 0; at < made.size(); at++) {
+            int to = at + 2;
+            boolean from = made.get(at).is(Kind.UNSURE)
+                    && made.get(at).value().equals("from")
+                    && at + 1 < made.size()
+                    && made.get(at + 1).is(Kind.NUMBER);
+            while (from && to < made.size() && made.get(to).is(Kind.FORM, Kind.UNIT, Kind.CASE)) to++;
+            boolean whole = from && to < made.size() && made.get(to).is(Kind.TO);
+            if (whole) at = to - 1;
+            else kept.add(made.get(at));
+        }
+        return kept;
     }
 
     /** @return how many senses were taken */

@@ -11,7 +11,7 @@ import java.util.List;
  * what all of it is about ("you sent 6 firm, 8 medium", "6 firm, 8 medium arrived"), and nothing of it is certain; but a
  * greeting, a name at the end and a reason for it say nothing.
  */
-record Leftover(Sentence sentence) {
+final class Leftover {
     private static final int MOST_OF_A_NAME = 2;
     private static final Kind[] BETWEEN = {Kind.NOISE, Kind.BRACKET, Kind.DASH};
     private static final Kind[] OF_PACK = {Kind.TIMES, Kind.CASE, Kind.FORM, Kind.UNIT, Kind.SIZE, Kind.COLON};
@@ -20,9 +20,18 @@ record Leftover(Sentence sentence) {
         Kind.ONLY, Kind.SAME, Kind.SAME_AS, Kind.DOUBLE, Kind.PAST, Kind.LAST, Kind.LAST_WEEK, Kind.MORE, Kind.CASE
     };
 
+    private final Sentence sentence;
+    private final List<Part> parts;
+    private final boolean skips;
+
+    Leftover(Sentence sentence, List<Part> parts) {
+        this.sentence = sentence;
+        this.parts = parts;
+        this.skips = sentence.has(Kind.SKIP) && !sentence.has(TURNS);
+    }
+
     /** Whether nothing of the sentence is certain. */
     boolean governs() {
-        List<Part> parts = sentence.parts();
         for (int i = 0; i < parts.size(); i++)
             if (governs(parts.get(i), i > 0 && parts.get(i - 1).has(Kind.BYE), i == parts.size() - 1)) return true;
         return false;
@@ -64,7 +73,7 @@ record Leftover(Sentence sentence) {
 
     /** "Because the kitchen is being painted"; where nothing is wanted at all it needs no "because". */
     boolean isReason(Part part) {
-        boolean nothing = sentence.has(Kind.SKIP) && !sentence.has(TURNS) && part.has(Kind.UNKNOWN);
+        boolean nothing = skips && part.has(Kind.UNKNOWN);
         boolean said = part.has(Kind.REASON) || nothing;
         return said && !part.has(TURNS);
     }

@@ -55,6 +55,7 @@ final class Lexicon {
 
     private final Map<String, String> phrases = new HashMap<>();
     private final Set<String> known = new HashSet<>();
+    private final Map<String, String> respellings = new HashMap<>();
     private final List<Slip.Known> shortened = new ArrayList<>();
     private final Map<String, String> codes = new HashMap<>();
     private final List<Slip.Known> spelt = new ArrayList<>();
@@ -273,11 +274,14 @@ final class Lexicon {
                 && !known.contains(word.bare())
                 && !phrases.containsKey(singular(word.bare()));
         if (!looked) return word;
+        return new Word(respellings.computeIfAbsent(word.bare(), w -> respelling(word)), word.from(), word.until());
+    }
+
+    private String respelling(Word word) {
         return Slip.meant(word.bare(), spelt)
                 .or(() -> Shortened.meant(word.bare(), shortened))
                 .filter(meant -> sense(phrases.get(meant), 0, 0).is(MAY_BE_MISSPELT))
-                .map(meant -> new Word(meant, word.from(), word.until()))
-                .orElse(word);
+                .orElse(word.bare());
     }
 
     private static Sense figure(Word word) {

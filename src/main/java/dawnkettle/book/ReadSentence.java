@@ -47,6 +47,7 @@ final class ReadSentence {
     };
 
     private final Sentence sentence;
+    private final List<Part> parts;
     private final FindProduct products;
     private final Reckon reckon;
     private final Traps traps;
@@ -60,15 +61,16 @@ final class ReadSentence {
 
     private ReadSentence(Sentence sentence, OrderReading context) {
         this.sentence = sentence;
+        this.parts = sentence.parts();
         this.products = new FindProduct(context);
         this.reckon = new Reckon(context, products);
         this.traps = new Traps(sentence, products);
-        this.leftover = new Leftover(sentence);
+        this.leftover = new Leftover(sentence, parts);
     }
 
     static List<Piece> of(Sentence sentence, OrderReading context) {
         ReadSentence read = new ReadSentence(sentence, context);
-        read.sentence.parts().forEach(read::part);
+        read.parts.forEach(read::part);
         read.settle();
         return read.pieces;
     }
@@ -200,7 +202,7 @@ final class ReadSentence {
         else if (deed.is(Kind.SAME_AS) && !deed.value().isEmpty()) want(new Wish(Verb.AS, "", 0, deed.value()), part);
         else if (deed.is(Kind.SAME) && part.senses().get(part.senses().size() - 1) != null)
             want(Wish.of(Verb.COPY), part);
-        else if (deed.is(Kind.DROP, Kind.SET, Kind.DOUBLE, Kind.ONLY, Kind.NO)) carried = Optional.of(deed.kind());
+        else if (deed.is(Kind.DROP, Kind.SET, Kind.SET_TO, Kind.DOUBLE, Kind.ONLY, Kind.NO)) carried = Optional.of(deed.kind());
         else doubt("As on which day? Please write its date.", part);
     }
 
@@ -211,7 +213,7 @@ final class ReadSentence {
     private void items(Part part) {
         Part counted = traps.counted(part);
         Optional<List<Item>> paired =
-                traps.isBroken(part) || traps.isEither(part) ? Optional.empty() : PairItems.of(counted.senses(), products);
+                traps.isBroken(part, carried) || traps.isEither(part) ? Optional.empty() : PairItems.of(counted.senses(), products);
         List<Kind> deeds = new ArrayList<>(part.senses().stream()
                 .filter(s -> s.is(DEEDS))
                 .map(Sense::kind)
@@ -288,7 +290,7 @@ final class ReadSentence {
         long wants = pieces.stream().filter(Want.class::isInstance).count();
         boolean sets = pieces.stream()
                 .anyMatch(piece -> piece instanceof Want want && want.wish().verb() == Verb.SET);
-        boolean unsure = sentence.parts().stream()
+        boolean unsure = parts.stream()
                 .anyMatch(part -> part.has(Kind.UNSURE, Kind.PAST) && !isPreamble(part));
         if (unsure || loose || traps.isOnlyAsking() || leftover.governs() || sets && wants > 1)
             pieces.replaceAll(ReadSentence::doubted);
@@ -302,7 +304,7 @@ final class ReadSentence {
     private boolean isDayAlone() {
         return !sentence.has(Kind.UNKNOWN)
                 && !sentence.has(Kind.NUMBER)
-                && !sentence.parts().stream().anyMatch(Part::isOfOrder)
+                && !parts.stream().anyMatch(Part::isOfOrder)
                 && !pieces.isEmpty()
                 && pieces.stream().allMatch(Days.class::isInstance);
     }
@@ -318,7 +320,7 @@ final class ReadSentence {
     }
 
     private boolean isHarmless(Talk talk) {
-        return sentence.parts().stream()
+        return parts.stream()
                 .anyMatch(part ->
                         (part.has(Kind.HELLO, Kind.BYE) || leftover.isReason(part)) && words(part).equals(talk.words()));
     }

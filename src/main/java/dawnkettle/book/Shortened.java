@@ -30,8 +30,9 @@ final class Shortened {
 
     private static boolean fits(String written, String word) {
         boolean bare = written.length() >= FEWEST_WITHOUT_VOWELS
-                && written.equals(withoutVowels(written))
                 && word.length() > written.length()
+                && written.charAt(0) == word.charAt(0)
+                && written.equals(withoutVowels(written))
                 && isWithin(written, withoutVowels(word));
         boolean brokenOff = written.length() >= FEWEST_BROKEN_OFF
                 && word.length() >= written.length() + FEWEST_LEFT_OUT

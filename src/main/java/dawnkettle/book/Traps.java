@@ -4,11 +4,12 @@ import dawnkettle.book.Sense.Kind;
 import dawnkettle.book.Sentence.Part;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Words of an order that look clear and can be meant in two ways. */
 record Traps(Sentence sentence, FindProduct products) {
     /** "10-12" is no figure; "by" and "to" stand before a day, or in a change. */
-    boolean isBroken(Part part) {
+    boolean isBroken(Part part, Optional<Kind> carried) {
         List<Sense> senses = part.senses();
         for (int i = 2; i < senses.size(); i++)
             if (senses.get(i).is(Kind.NUMBER) && senses.get(i - 1).is(Kind.DASH) && isCount(senses, i - 2)) return true;
@@ -16,7 +17,7 @@ record Traps(Sentence sentence, FindProduct products) {
         for (int i = 1; i < senses.size(); i++)
             if (senses.get(i - 1).is(Kind.NUMBER, Kind.A) && isOf(senses.get(i))) return true;
         boolean by = senses.stream().anyMatch(s -> s != last && s.is(Kind.BY));
-        boolean to = senses.stream().anyMatch(s -> s != last && s.is(Kind.TO)) && !part.has(Kind.SET_TO, Kind.SET);
+        boolean to = senses.stream().anyMatch(s -> s != last && s.is(Kind.TO)) && !part.has(Kind.SET_TO, Kind.SET) && carried.isEmpty();
         return by || to;
     }
 

@@ -7,23 +7,43 @@ import dawnkettle.book.Piece.Doubt;
 import dawnkettle.book.Piece.Talk;
 import dawnkettle.book.ReadMail.Question;
 import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Weighs what was understood against what was not: a later sentence that is not understood can take an earlier one back. */
 final class Weigh {
     private static final String UNCERTAIN = "Other words of your mail make this uncertain; is it meant?";
 
     private final List<Unit> units;
-    private final Lexicon lexicon;
     private final FindProduct products;
     private final List<Made> kept = new ArrayList<>();
-    private final List<Question> questions = new ArrayList<>();
+    private final Map<String, Question> questions = new LinkedHashMap<>();
+    private final Map<Unit, Integer> places = new IdentityHashMap<>();
+    private final Set<Unit> partlyKept = Collections.newSetFromMap(new IdentityHashMap<>());
+    private final Map<String, BitSet> doubtsAbout = new HashMap<>();
+    private final List<Optional<Days>> daysOf = new ArrayList<>();
+    private final List<List<List<Sense>>> doubted = new ArrayList<>();
 
     Weigh(List<Unit> units, Lexicon lexicon, FindProduct products) {
         this.units = units;
-        this.lexicon = lexicon;
         this.products = products;
+        Optional<Days> days = Optional.empty();
+        for (Unit unit : units) {
+            places.put(unit, daysOf.size());
+            if (unit.hasDays()) days = Optional.of(unit.days().get(0));
+            daysOf.add(days);
+            doubted.add(unit.pieces().stream()
+                    .filter(Doubt.class::isInstance)
+                    .map(doubt -> lexicon.senses(doubt.words()))
+                    .toList());
+        }
     }
 
     List<OrderWish> understood() {
@@ -31,7 +51,7 @@ final class Weigh {
     }
 
     List<Question> questions() {
-        return questions;
+        return List.copyOf(questions.values());
     }
 
     /** @param clouded whether words of the mail can turn all of it round */
@@ -39,17 +59,17 @@ final class Weigh {
         decided.wishes().stream()
                 .filter(made -> !clouded && !mayBeTakenBack(made))
                 .forEach(kept::add);
+        kept.forEach(made -> partlyKept.add(made.unit()));
         decided.questions().forEach(this::ask);
         decided.twice().forEach(made -> ask(made, Decide.TWICE));
         decided.wishes().stream()
-                .filter(made -> !kept.contains(made))
+                .filter(made -> clouded || mayBeTakenBack(made))
                 .forEach(made -> ask(made, UNCERTAIN));
         units.forEach(this::doubts);
     }
 
     private void ask(Question question) {
-        boolean asked = questions.stream().anyMatch(other -> other.words().equals(question.words()));
-        if (!asked) questions.add(question);
+        questions.putIfAbsent(question.words(), question);
     }
 
     private void ask(Made made, String why) {
@@ -57,7 +77,7 @@ final class Weigh {
     }
 
     private boolean isPartlyKept(Unit unit) {
-        return kept.stream().anyMatch(made -> made.unit() == unit);
+        return partlyKept.contains(unit);
     }
 
     /** A sentence of which nothing is booked is asked about whole. */
@@ -86,39 +106,29 @@ final class Weigh {
     }
 
     private boolean isAskedWhole(Unit unit) {
-        return questions.stream().anyMatch(question -> question.words().equals(unit.words()));
+        return questions.containsKey(unit.words());
     }
 
     /** Whether a later sentence that is not understood is about the same product, and about no other day. */
     private boolean mayBeTakenBack(Made made) {
         String product = Decide.product(made.wish());
         if (product.isEmpty()) return false;
-        for (int i = at(made.unit()) + 1; i < units.size(); i++) {
-            Optional<Days> days = daysOf(i);
+        BitSet about = doubtsAbout.computeIfAbsent(product, this::unitsThatDoubt);
+        int from = places.get(made.unit()) + 1;
+        for (int i = about.nextSetBit(from); i >= 0; i = about.nextSetBit(i + 1)) {
+            Optional<Days> days = daysOf.get(i);
             boolean elsewhere = days.isPresent()
                     && days.get().asked().isEmpty()
                     && !days.get().days().contains(made.wish().day());
-            if (!elsewhere && doubts(units.get(i), product)) return true;
+            if (!elsewhere) return true;
         }
         return false;
     }
 
-    /** By place: two sentences can be equal. */
-    private int at(Unit unit) {
-        for (int i = 0; i < units.size(); i++) if (units.get(i) == unit) return i;
-        return units.size();
-    }
-
-    private boolean doubts(Unit unit, String product) {
-        return unit.pieces().stream()
-                .anyMatch(piece ->
-                        piece instanceof Doubt doubt && products.mayBe(product, lexicon.senses(doubt.words())));
-    }
-
-    /** The days of a sentence, or of the last one before it that has any. */
-    private Optional<Days> daysOf(int unit) {
-        for (int i = unit; i >= 0; i--)
-            if (units.get(i).hasDays()) return Optional.of(units.get(i).days().get(0));
-        return Optional.empty();
+    private BitSet unitsThatDoubt(String product) {
+        BitSet about = new BitSet();
+        for (int i = 0; i < units.size(); i++)
+            if (doubted.get(i).stream().anyMatch(words -> products.mayBe(product, words))) about.set(i);
+        return about;
     }
 }

@@ -19,8 +19,8 @@ final class Decide {
     private final List<Made> wishes = new ArrayList<>();
     private final Set<Question> questions = new LinkedHashSet<>();
 
-    /** A wish with the sentence that it stands in. */
-    record Made(OrderWish wish, Unit unit) {}
+    /** A wish with the sentence that it stands in. @param besides whether it says itself that it is more */
+    record Made(OrderWish wish, Unit unit, boolean besides) {}
 
     /** What was decided. */
     record Decided(List<Made> wishes, List<Question> questions, List<Made> twice) {}
@@ -84,7 +84,7 @@ final class Decide {
                     case AS -> as(wish, day, words);
                     case COPY -> Optional.empty();
                 };
-        made.ifPresent(found -> wishes.add(new Made(found, unit)));
+        made.ifPresent(found -> wishes.add(new Made(found, unit, wish.as().equals("more"))));
     }
 
     private boolean isSkipped(LocalDate day) {
@@ -103,23 +103,24 @@ final class Decide {
     /** One product twice on a day, or a whole day and a part of it, contradict each other or add up: nobody knows. */
     private List<Made> takeTwice() {
         List<Made> twice = wishes.stream()
-                .filter(one -> wishes.stream().anyMatch(other -> other != one && clash(one.wish(), other.wish())))
+                .filter(one -> wishes.stream().anyMatch(other -> other != one && clash(one, other)))
                 .toList();
         wishes.removeAll(twice);
         return twice;
     }
 
-    private static boolean clash(OrderWish one, OrderWish other) {
-        if (!one.day().equals(other.day())) return false;
+    private static boolean clash(Made one, Made other) {
+        if (!one.wish().day().equals(other.wish().day())) return false;
         if (isCopyAndMore(one, other) || isCopyAndMore(other, one)) return false;
-        return product(one).isEmpty()
-                || product(other).isEmpty()
-                || product(one).equals(product(other));
+        String product = product(one.wish());
+        return product.isEmpty()
+                || product(other.wish()).isEmpty()
+                || product.equals(product(other.wish()));
     }
 
     /** "The same as Friday, and one tray of pouches more" */
-    private static boolean isCopyAndMore(OrderWish one, OrderWish other) {
-        return one instanceof OrderWish.SameAs && other instanceof OrderWish.More more && more.words().matches("(?i).*\\b(?:extra|more|another|additional)\\b.*");
+    private static boolean isCopyAndMore(Made one, Made other) {
+        return one.wish() instanceof OrderWish.SameAs && other.besides();
     }
 
     static String product(OrderWish wish) {

@@ -4,7 +4,6 @@ import dawnkettle.book.Sense.Kind;
 import dawnkettle.shop.Product;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -15,9 +14,6 @@ import java.util.TreeSet;
 
 /** The words that one mail can be read with: the list of its language first, then the shop's products, then the other lists. */
 final class Lexicon {
-    /** A word longer than this is not looked at for slips. */
-    private static final int LONGEST = 24;
-
     private static final Map<String, Kind> MARKS = Map.ofEntries(
             Map.entry(",", Kind.COMMA),
             Map.entry(";", Kind.PARTED),
@@ -44,23 +40,12 @@ final class Lexicon {
             Map.entry("!", Kind.STOP),
             Map.entry("?", Kind.QUESTION_MARK));
 
-    /** Elsewhere a slip could turn the meaning round, as "wont" for "want". */
-    private static final Kind[] MAY_BE_MISSPELT = {
-        Kind.WEEKDAY, Kind.MONTH, Kind.DAY, Kind.NUMBER, Kind.DOZEN, Kind.KIND, Kind.FORM, Kind.CASE, Kind.UNIT
-    };
-
-    private static final Kind[] MAY_BE_SHORTENED = {
-        Kind.WEEKDAY, Kind.MONTH, Kind.KIND, Kind.FORM, Kind.CASE, Kind.UNIT
-    };
-
     private final Map<String, String> phrases = new HashMap<>();
-    private final Set<String> known = new HashSet<>();
-    private final Map<String, String> respellings = new HashMap<>();
-    private final List<Slip.Known> shortened = new ArrayList<>();
     private final Map<String, String> codes = new HashMap<>();
-    private final List<Slip.Known> spelt = new ArrayList<>();
+    private final Spelling spelling = new Spelling();
     private final boolean dayFirst;
-    private int longest = 1;
+    /** How many words the longest phrase has that begins with a word. */
+    private final Map<String, Integer> longest = new HashMap<>();
 
     private Lexicon(boolean dayFirst) {
         this.dayFirst = dayFirst;
@@ -78,22 +63,11 @@ final class Lexicon {
             made.add(product.name(), "code " + product.code());
         }
         kindsByName(context.products()).forEach(made::add);
-        made.learnSpellings();
+        made.phrases.forEach(made.spelling::learn);
         for (OrderWords other : lists) made.addAll(other, "number ");
         context.names().forEach(made::addName);
-        made.phrases.keySet().forEach(phrase -> made.known.addAll(List.of(phrase.split(" "))));
+        made.phrases.keySet().forEach(made.spelling::accept);
         return made;
-    }
-
-    /** Only words of the mail's own language and of the products are looked at for slips. */
-    private void learnSpellings() {
-        phrases.forEach((phrase, meaning) -> {
-            if (phrase.indexOf(' ') < 0 && Character.isLetter(phrase.charAt(0)))
-                spelt.add(new Slip.Known(phrase, meaning));
-        });
-        spelt.stream()
-                .filter(word -> sense(word.meaning(), 0, 0).is(MAY_BE_SHORTENED))
-                .forEach(shortened::add);
     }
 
     private static OrderWords main(List<OrderWords> lists, List<Word> mail) {
@@ -134,7 +108,7 @@ final class Lexicon {
         String bare = Word.phrase(phrase);
         if (bare.isEmpty()) return;
         phrases.putIfAbsent(bare, meaning);
-        longest = Math.max(longest, bare.split(" ").length);
+        measure(bare);
     }
 
     /** The customer's name or the shop's, whole and word by word, says nothing about an order. */
@@ -144,10 +118,15 @@ final class Lexicon {
             if (word.isLetters() && word.bare().length() > 2) phrases.putIfAbsent(word.bare(), "noise");
     }
 
+    private void measure(String phrase) {
+        String[] words = phrase.split(" ");
+        longest.merge(words[0], words.length, Math::max);
+    }
+
     private void addCode(String code) {
         String bare = Word.phrase(code);
         codes.put(bare, "code " + code);
-        longest = Math.max(longest, bare.split(" ").length);
+        measure(bare);
     }
 
     boolean dayFirst() {
@@ -195,7 +174,8 @@ final class Lexicon {
 
     private int phrase(List<Word> words, int at, List<Sense> senses) {
         String other = "";
-        for (int many = Math.min(longest, words.size() - at); many >= 1; many--) {
+        int most = longest.getOrDefault(words.get(at).bare(), 1);
+        for (int many = Math.min(most, words.size() - at); many >= 1; many--) {
             List<Word> those = words.subList(at, at + many);
             Optional<String> meaning = meaning(those);
             if (meaning.isEmpty()) continue;
@@ -268,20 +248,9 @@ final class Lexicon {
 
     /** The word with its slips put right, where it is certain which was meant. */
     private Word respelt(Word word) {
-        boolean looked = word.isLetters()
-                && word.bare().length() <= LONGEST
-                && !MARKS.containsKey(word.bare())
-                && !known.contains(word.bare())
-                && !phrases.containsKey(singular(word.bare()));
-        if (!looked) return word;
-        return new Word(respellings.computeIfAbsent(word.bare(), w -> respelling(word)), word.from(), word.until());
-    }
-
-    private String respelling(Word word) {
-        return Slip.meant(word.bare(), spelt)
-                .or(() -> Shortened.meant(word.bare(), shortened))
-                .filter(meant -> sense(phrases.get(meant), 0, 0).is(MAY_BE_MISSPELT))
-                .orElse(word.bare());
+        boolean looked =
+                word.isLetters() && !MARKS.containsKey(word.bare()) && !phrases.containsKey(singular(word.bare()));
+        return looked ? new Word(spelling.of(word.bare()), word.from(), word.until()) : word;
     }
 
     private static Sense figure(Word word) {
@@ -296,7 +265,7 @@ final class Lexicon {
         return new Sense(kind, value, word.from(), word.until());
     }
 
-    private static Sense sense(String meaning, int from, int until) {
+    static Sense sense(String meaning, int from, int until) {
         int blank = meaning.indexOf(' ');
         String name = blank < 0 ? meaning : meaning.substring(0, blank);
         String value = blank < 0 ? "" : meaning.substring(blank + 1).strip();

@@ -19,7 +19,7 @@ import java.util.Optional;
 final class ReadSentence {
     static final String UNREAD =
             "We do not understand these words; please write packs and product, as in: 12 firm 400.";
-    private static final String UNSURE = "We are not sure what you mean; please write packs and product.";
+    static final String UNSURE = "We are not sure what you mean; please write packs and product.";
     private static final Kind[] STRANGE = {
         Kind.UNKNOWN,
         Kind.UNSURE,
@@ -83,10 +83,10 @@ final class ReadSentence {
         else if (part.isOfOrder()) items(part);
         else deed(part);
         boolean deeds = part.has(Kind.SET, Kind.SET_TO, Kind.ONLY, Kind.DROP, Kind.DOUBLE);
-        boolean figure = part.has(Kind.NUMBER) && !part.has(Kind.KIND, Kind.FORM, Kind.CODE, Kind.OLD) && !isSized(part);
+        boolean figure = part.has(Kind.NUMBER) && !part.has(Kind.KIND, Kind.FORM, Kind.CODE, Kind.OLD) && !part.isSized();
         loose |= figure && (deeds || !part.has(STRANGE));
         if (!part.isDay()) strangeBefore = part.has(STRANGE);
-        dayBefore = part.isDay() || dayBefore && isLink(part);
+        dayBefore = part.isDay() || dayBefore && JoinDays.isLink(part);
     }
 
     /** "Mon and Tue each 6 firm": behind several days "each" says nothing new. */
@@ -98,12 +98,6 @@ final class ReadSentence {
                 && pieces.get(pieces.size() - 1) instanceof Days days
                 && days.days().size() > 1;
         return each ? new Part(List.copyOf(rest), part.joined()) : part;
-    }
-
-    /** "10 half-litres" */
-    private static boolean isSized(Part part) {
-        List<Sense> own = part.senses().stream().filter(s -> !s.is(Kind.NOISE)).toList();
-        return own.size() > 1 && own.get(0).is(Kind.NUMBER) && own.get(1).is(Kind.SIZE);
     }
 
     private void doubt(String why, Part part) {
@@ -121,28 +115,11 @@ final class ReadSentence {
         List<LocalDate> days = asked ? List.of() : List.of(LocalDate.parse(sense.value()));
         Days here = new Days(days, why, sentence.has(Kind.ALL), words(part));
         boolean follows = !pieces.isEmpty() && pieces.get(pieces.size() - 1) instanceof Days;
-        if (follows && dayBefore) pieces.set(pieces.size() - 1, both((Days) pieces.get(pieces.size() - 1), here));
+        if (follows && dayBefore) pieces.set(pieces.size() - 1, JoinDays.both((Days) pieces.get(pieces.size() - 1), here));
         else {
-            if (follows) pieces.set(pieces.size() - 1, unsure((Days) pieces.get(pieces.size() - 1)));
-            pieces.add(follows ? unsure(here) : here);
+            if (follows) pieces.set(pieces.size() - 1, JoinDays.unsure((Days) pieces.get(pieces.size() - 1)));
+            pieces.add(follows ? JoinDays.unsure(here) : here);
         }
-    }
-
-    /** "Monday to Wednesday" */
-    private static Days unsure(Days days) {
-        return new Days(days.days(), days.asked().isEmpty() ? UNSURE : days.asked(), days.behind(), days.words());
-    }
-
-    /** "Wednesday and for Thursday" */
-    private boolean isLink(Part part) {
-        return part.senses().stream().allMatch(s -> s.is(Kind.NOISE) && s.until() - s.from() <= 3);
-    }
-
-    private static Days both(Days one, Days other) {
-        List<LocalDate> days = new ArrayList<>(one.days());
-        other.days().stream().filter(day -> !days.contains(day)).forEach(days::add);
-        String why = one.asked().isEmpty() ? other.asked() : one.asked();
-        return new Days(days, why, one.behind(), one.words() + ", " + other.words());
     }
 
     /** Words we do not know: an order that is asked about, or talk. */
@@ -150,7 +127,7 @@ final class ReadSentence {
         boolean behindDay = part.joined() && !pieces.isEmpty() && pieces.get(pieces.size() - 1) instanceof Days;
         if (behindDay) {
             Days day = (Days) pieces.remove(pieces.size() - 1);
-            pieces.add(unsure(day));
+            pieces.add(JoinDays.unsure(day));
         }
         boolean vague = part.has(Kind.UNSURE, Kind.VAGUE) && !part.has(Kind.UNKNOWN);
         boolean order = part.isOfOrder() || part.has(DEEDS) || vague;
@@ -238,7 +215,7 @@ final class ReadSentence {
             if (item.figure().isEmpty() && dropping) wish(Verb.DROP, reckon.product(item), words);
             else if (item.figure().isEmpty()) pieces.add(new Doubt("How many packs are meant?", words));
             else if (dropping && !part.has(Kind.MORE)) pieces.add(new Doubt(UNSURE, words));
-            else wish(Verb.MORE, reckon.packs(item), words);
+            else wish(part.has(Kind.MORE) ? "more" : "", Verb.MORE, reckon.packs(item), words);
         }
     }
 
@@ -253,14 +230,12 @@ final class ReadSentence {
     }
 
     private void wish(Verb verb, Reckoned reckoned, String words) {
-        if (!reckoned.isCertain()) pieces.add(new Doubt(reckoned.why(), words));
-        else pieces.add(new Want(new Wish(verb, reckoned.product(), reckoned.packs(), ""), words));
+        wish("", verb, reckoned, words);
     }
 
-    /** "6 firm only" can be a whole order. */
-    private static boolean endsIn(Part part) {
-        List<Kind> kinds = part.senses().stream().map(Sense::kind).toList();
-        return kinds.indexOf(Kind.NUMBER) < kinds.indexOf(Kind.ONLY);
+    private void wish(String as, Verb verb, Reckoned reckoned, String words) {
+        if (!reckoned.isCertain()) pieces.add(new Doubt(reckoned.why(), words));
+        else pieces.add(new Want(new Wish(verb, reckoned.product(), reckoned.packs(), as), words));
     }
 
     private void changed(Kind deed, List<Item> items, Part part) {
@@ -273,7 +248,7 @@ final class ReadSentence {
         boolean skipped = deed == Kind.SKIP
                 && part.senses().stream().anyMatch(s -> s.value().equals("or_drop"));
         boolean sets =
-                deed == Kind.SET || deed == Kind.ONLY && !endsIn(part) || deed == Kind.SET_TO && part.has(Kind.TO);
+                deed == Kind.SET || deed == Kind.ONLY && !part.endsInOnly() || deed == Kind.SET_TO && part.has(Kind.TO);
         if (deed == Kind.DROP) dropping = true;
         if (bare && !more && (deed == Kind.NO || deed == Kind.DROP || skipped))
             wish(Verb.DROP, reckon.product(item), words(part));

@@ -9,31 +9,17 @@ import java.util.Optional;
 
 /** Finds the days of delivery in a line: puts one sense {@code ON} or {@code ON_ASKED} in place of the words of each. */
 final class SayDays {
-    /** A sense that has nothing to do with a quantity before it. */
-    private static final Kind[] QUANTIFIED = {
-        Kind.KIND,
-        Kind.FORM,
-        Kind.CASE,
-        Kind.UNIT,
-        Kind.TIMES,
-        Kind.CODE,
-        Kind.DOZEN,
-        Kind.MEASURE,
-        Kind.SIZE,
-        Kind.MORE
-    };
-
     /** Beyond it "Fri 1 kit" is hardly the first of a month. */
     private static final int SOON = 14;
 
     private final DaysSaid days;
-    private final List<Sense> line;
+    private final DayWords line;
     private final List<Sense> found = new ArrayList<>();
     private int at;
 
     private SayDays(DaysSaid days, List<Sense> line) {
         this.days = days;
-        this.line = line;
+        this.line = new DayWords(line);
     }
 
     static List<Sense> in(List<Sense> line, DaysSaid days) {
@@ -43,18 +29,18 @@ final class SayDays {
     }
 
     private Sense sense(int index) {
-        return index >= 0 && index < line.size() ? line.get(index) : new Sense(Kind.STOP, "end", 0, 0);
+        return line.sense(index);
     }
 
     private boolean is(int index, Kind... kinds) {
-        return sense(index).is(kinds);
+        return line.is(index, kinds);
     }
 
     private void step() {
         if (is(at, Kind.SAME_AS)) sameAs();
         else if (is(at, Kind.WEEK_OF)) weekOf();
         else if (is(at, Kind.BEGUN)) begun();
-        else if (is(at, Kind.ORDINAL) && isWord(at) && !isDayWord(at)) strange();
+        else if (is(at, Kind.ORDINAL) && line.isWord(at) && !line.isDayWord(at)) strange();
         else if (is(at, Kind.NEXT, Kind.THIS) && is(at + 1, Kind.WEEKDAY)) thisOrNext();
         else if (is(at, Kind.NEXT_WEEK) && is(at + 1, Kind.WEEKDAY)) put(at + 1, days.weekday(sense(at + 1), true));
         else if (is(at, Kind.LAST) && is(at + 1, Kind.WEEKDAY)) past(at + 1);
@@ -80,7 +66,7 @@ final class SayDays {
 
     /** "Same as last week", "same as last Friday": the day it is like, as {@link SayAgain} has it. */
     private void sameAs() {
-        SayAgain again = SayAgain.of(line, at, days);
+        SayAgain again = SayAgain.of(line.senses(), at, days);
         found.add(sense(at).through(sense(again.last()), Kind.SAME_AS, again.day()));
         at = again.last() + 1;
     }
@@ -132,7 +118,7 @@ final class SayDays {
         while (is(next, Kind.COMMA, Kind.BRACKET, Kind.DASH, Kind.NOISE) && next - at < 3) next++;
         boolean weekday = is(next, Kind.WEEKDAY);
         LocalDate said = days.latest();
-        boolean dated = !weekday && next > at && isDate(next);
+        boolean dated = !weekday && next > at && line.isDate(next);
         if (weekday && sense(next).figure() != meant.getDayOfWeek().getValue())
             put(next, DaysSaid.asked(relative, DaysSaid.APART));
         else if (weekday && date(next, Optional.of(meant.getDayOfWeek()))) agree(here, meant);
@@ -153,30 +139,13 @@ final class SayDays {
     }
 
     private boolean isDateBehind(int weekday) {
-        return isDate(behind(weekday));
-    }
-
-    private boolean isDate(int index) {
-        return is(index, Kind.DATE) && !is(index + 1, Kind.CASE, Kind.MEASURE)
-                || is(index, Kind.ORDINAL) && !isWord(index)
-                || is(index, Kind.MONTH) && is(index + 1, Kind.NUMBER, Kind.ORDINAL)
-                || is(index, Kind.NUMBER) && is(index + 1, Kind.MONTH);
+        return line.isDate(behind(weekday));
     }
 
     private void agree(int here, LocalDate meant) {
         Sense last = found.get(found.size() - 1);
         if (last.is(Kind.ON) && !last.value().equals(meant.toString()))
             found.set(found.size() - 1, DaysSaid.asked(sense(here).through(last, Kind.ON, ""), DaysSaid.APART));
-    }
-
-    /** "The tenth": a word, of a day only behind "the" and with nothing behind it that it could count. */
-    private boolean isDayWord(int index) {
-        boolean article = index > 0 && is(index - 1, Kind.NOISE);
-        return article && !is(index + 1, QUANTIFIED) && !is(index + 1, Kind.WEEKDAY, Kind.UNKNOWN, Kind.NUMBER);
-    }
-
-    private boolean isWord(int index) {
-        return sense(index).until() - sense(index).from() > 4;
     }
 
     private void past(int last) {
@@ -206,16 +175,8 @@ final class SayDays {
             if (next < line.size()
                     && date(next, Optional.of(DayOfWeek.of(sense(at).figure())))) return;
             if (is(at + 1, Kind.NUMBER) && bareNumber()) return;
-            put(isShortened() ? at + 1 : at, days.weekday(sense(at), false));
+            put(line.isShortened(at) ? at + 1 : at, days.weekday(sense(at), false));
         }
-    }
-
-    /** "Thur." with its dot. */
-    private boolean isShortened() {
-        return is(at + 1, Kind.STOP)
-                && at + 2 < line.size()
-                && sense(at).until() - sense(at).from() <= 5
-                && sense(at + 1).from() == sense(at).until();
     }
 
     /** "Mon 14": a date, or fourteen packs? @return whether the figure was taken */
@@ -227,8 +188,8 @@ final class SayDays {
         boolean fits = date.map(day -> day.getDayOfWeek() == weekday).orElse(false);
         boolean soon =
                 date.map(day -> !day.isAfter(days.mailDay().plusDays(SOON))).orElse(false);
-        boolean quantity = is(at + 2, QUANTIFIED) || is(at + 2, Kind.NOISE) && is(at + 3, QUANTIFIED);
-        if (quantity && countsWithOthers(at + 1)) return false;
+        boolean quantity = is(at + 2, DayWords.QUANTIFIED) || is(at + 2, Kind.NOISE) && is(at + 3, DayWords.QUANTIFIED);
+        if (quantity && line.countsWithOthers(at + 1)) return false;
         if (quantity && !(fits && soon)) return false;
         if (quantity)
             put(
@@ -236,20 +197,6 @@ final class SayDays {
                     DaysSaid.asked(sense(at), "Is " + number.value() + " the date or the packs? Please write both."));
         else put(at + 1, days.dated(sense(at), Optional.of(weekday), date));
         return true;
-    }
-
-    /** "Fri 18 firm 30 pouches": as a date the figure would leave a product without its own. */
-    private boolean countsWithOthers(int number) {
-        int products = 0;
-        int figures = 0;
-        boolean within = false;
-        for (int i = number; i < line.size() && !is(i, Kind.COMMA, Kind.PARTED, Kind.STOP, Kind.WEEKDAY); i++) {
-            boolean product = is(i, Kind.KIND, Kind.CODE);
-            if (product && !within) products++;
-            if (is(i, Kind.NUMBER, Kind.DOZEN, Kind.A)) figures++;
-            if (!is(i, Kind.NOISE)) within = product || within && is(i, Kind.FORM, Kind.UNIT, Kind.SIZE);
-        }
-        return products > 1 && figures == products;
     }
 
     /** A date in figures or with a month or an ending. @return whether there is one at {@code from} */
@@ -263,7 +210,7 @@ final class SayDays {
             return dated(from, weekday, days.figures(sense(from).value() + ".", weekday));
         if (is(from, Kind.NUMBER, Kind.ORDINAL) && sense(from).value().matches("\\d{1,2}")) {
             int month = is(from + 1, Kind.NOISE) && sense(from + 1).value().equals("of") ? from + 2 : from + 1;
-            if (is(month, Kind.MONTH) && written(from)) return dayThenMonth(from, month, weekday);
+            if (is(month, Kind.MONTH) && line.written(from)) return dayThenMonth(from, month, weekday);
             if (is(from, Kind.ORDINAL) && !is(from + 1, Kind.FORM, Kind.CASE, Kind.UNIT))
                 return dated(from, weekday, days.dayOfMonth(sense(from).figure()));
         }
@@ -272,10 +219,6 @@ final class SayDays {
         if (!is(day, Kind.NUMBER, Kind.ORDINAL) || !sense(day).value().matches("\\d{1,2}")) return false;
         return dated(
                 day, weekday, days.monthDay(sense(from).figure(), sense(day).figure()));
-    }
-
-    private boolean written(int from) {
-        return is(from, Kind.ORDINAL) || sense(from).until() - sense(from).from() <= 2;
     }
 
     private boolean dayThenMonth(int from, int month, Optional<DayOfWeek> weekday) {

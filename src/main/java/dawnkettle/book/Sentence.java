@@ -32,6 +32,18 @@ record Sentence(String line, List<Sense> senses) {
             return has(OF_ORDER);
         }
 
+        /** "10 half-litres" */
+        boolean isSized() {
+            List<Sense> own = senses.stream().filter(s -> !s.is(Kind.NOISE)).toList();
+            return own.size() > 1 && own.get(0).is(Kind.NUMBER) && own.get(1).is(Kind.SIZE);
+        }
+
+        /** "6 firm only" can be a whole order. */
+        boolean endsInOnly() {
+            List<Kind> kinds = senses.stream().map(Sense::kind).toList();
+            return kinds.indexOf(Kind.NUMBER) < kinds.indexOf(Kind.ONLY);
+        }
+
         private boolean goesOnIn(Part next) {
             boolean named = has(Kind.KIND, Kind.CODE) && !has(STRANGE);
             boolean nextNamed = next.has(Kind.KIND, Kind.FORM, Kind.CODE);

@@ -22,15 +22,14 @@ final class DayTable {
 
     /** The head of one: two days or more with nothing but blanks or bars between. */
     static Optional<DayTable> headedBy(String line, List<Sense> dated) {
-        List<Sense> days = dated.stream()
-                .filter(sense -> sense.is(Kind.ON, Kind.ON_ASKED))
-                .toList();
+        List<Sense> days =
+                dated.stream().filter(sense -> sense.is(Kind.ON, Kind.ON_ASKED)).toList();
         if (days.size() < 2 || !dated.stream().allMatch(sense -> isOfHead(line, sense))) return Optional.empty();
         int first = days.get(0).from();
         String between = line.substring(first, days.get(days.size() - 1).until());
         if (between.matches(".*[,/&+–-].*") && !between.contains("|")) return Optional.empty();
-        return Optional.of(new DayTable(
-                days.stream().map(day -> column(line, day)).toList()));
+        return Optional.of(
+                new DayTable(days.stream().map(day -> column(line, day)).toList()));
     }
 
     private static boolean isOfHead(String line, Sense sense) {
@@ -40,8 +39,7 @@ final class DayTable {
 
     private static Days column(String line, Sense day) {
         List<LocalDate> days = day.is(Kind.ON) ? List.of(LocalDate.parse(day.value())) : List.of();
-        return new Days(
-                days, day.is(Kind.ON) ? "" : day.value(), false, line.substring(day.from(), day.until()));
+        return new Days(days, day.is(Kind.ON) ? "" : day.value(), false, line.substring(day.from(), day.until()));
     }
 
     /** Whether a line can be one of it: it names a product and no day. */
@@ -65,7 +63,8 @@ final class DayTable {
     }
 
     private static Unit one(Days day, List<Unit> read, String line) {
-        List<Piece> pieces = read.stream().flatMap(unit -> unit.pieces().stream()).toList();
+        List<Piece> pieces =
+                read.stream().flatMap(unit -> unit.pieces().stream()).toList();
         Piece only = pieces.size() == 1 && pieces.get(0) instanceof Want want
                 ? new Want(want.wish(), line)
                 : new Doubt(pieces.size() == 1 && pieces.get(0) instanceof Doubt doubt ? doubt.why() : WHICH, line);
@@ -78,7 +77,9 @@ final class DayTable {
         List<String> cells = new ArrayList<>();
         if (line.contains("\t") || line.contains("|")) {
             for (String cell : line.split("[\t|]", -1)) cells.add(cell.strip());
-            boolean framed = cells.size() == many + 3 && cells.get(0).isEmpty() && cells.get(many + 2).isEmpty();
+            boolean framed = cells.size() == many + 3
+                    && cells.get(0).isEmpty()
+                    && cells.get(many + 2).isEmpty();
             if (framed) cells.subList(0, many + 2).remove(0);
             if (framed) cells.remove(many + 1);
         } else if (senses.size() > many) {

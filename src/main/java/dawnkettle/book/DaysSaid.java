@@ -100,8 +100,7 @@ final class DaysSaid {
     /** A weekday with a date beside it. */
     Sense dated(Sense said, Optional<DayOfWeek> weekday, Optional<LocalDate> date) {
         if (date.isEmpty()) return asked(said, "This is no date we can place; please write the day and the month.");
-        if (weekday.isPresent() && date.get().getDayOfWeek() != weekday.get())
-            return asked(said, APART);
+        if (weekday.isPresent() && date.get().getDayOfWeek() != weekday.get()) return asked(said, APART);
         return checked(said, date.get());
     }
 
@@ -151,7 +150,8 @@ final class DaysSaid {
             int first = Integer.parseInt(parts[0]);
             int second = Integer.parseInt(parts[1]);
             if (written.contains("-")) return Optional.of(LocalDate.of(first, second, Integer.parseInt(parts[2])));
-            if (parts.length > 2) return withYear(List.of(first, second, Integer.parseInt(parts[2])), written.contains("."), weekday);
+            if (parts.length > 2)
+                return withYear(List.of(first, second, Integer.parseInt(parts[2])), written.contains("."), weekday);
             if (written.contains(".") && !dayFirst && mayBeEither(first, second)) return Optional.empty();
             return written.contains(".") || dayFirst ? dayFirst(first, second, weekday) : monthFirst(first, second);
         } catch (DateTimeException | NumberFormatException | ArrayIndexOutOfBoundsException e) {

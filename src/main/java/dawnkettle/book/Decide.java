@@ -74,16 +74,15 @@ final class Decide {
     }
 
     private void make(Wish wish, LocalDate day, String words, Unit unit) {
-        Optional<OrderWish> made =
-                switch (wish.verb()) {
-                    case MORE -> Optional.of(new OrderWish.More(day, wish.product(), wish.packs(), words));
-                    case SET -> Optional.of(new OrderWish.SetTo(day, wish.product(), wish.packs(), words));
-                    case DROP -> Optional.of(new OrderWish.Drop(day, wish.product(), words));
-                    case TWICE -> Optional.of(new OrderWish.Twice(day, wish.product(), words));
-                    case SKIP -> isSkipped(day) ? Optional.empty() : Optional.of(new OrderWish.SkipDay(day, words));
-                    case AS -> as(wish, day, words);
-                    case COPY -> Optional.empty();
-                };
+        Optional<OrderWish> made = switch (wish.verb()) {
+            case MORE -> Optional.of(new OrderWish.More(day, wish.product(), wish.packs(), words));
+            case SET -> Optional.of(new OrderWish.SetTo(day, wish.product(), wish.packs(), words));
+            case DROP -> Optional.of(new OrderWish.Drop(day, wish.product(), words));
+            case TWICE -> Optional.of(new OrderWish.Twice(day, wish.product(), words));
+            case SKIP -> isSkipped(day) ? Optional.empty() : Optional.of(new OrderWish.SkipDay(day, words));
+            case AS -> as(wish, day, words);
+            case COPY -> Optional.empty();
+        };
         made.ifPresent(found -> wishes.add(new Made(found, unit, wish.as().equals("more"))));
     }
 
@@ -94,8 +93,7 @@ final class Decide {
     }
 
     private Optional<OrderWish> as(Wish wish, LocalDate day, String words) {
-        Optional<LocalDate> other =
-                SayAgain.resolved(wish.as(), day, mail).filter(found -> !found.equals(day));
+        Optional<LocalDate> other = SayAgain.resolved(wish.as(), day, mail).filter(found -> !found.equals(day));
         if (other.isEmpty()) ask(words, "As on which day? Please write its date.");
         return other.map(found -> new OrderWish.SameAs(day, found, words));
     }
@@ -113,9 +111,7 @@ final class Decide {
         if (!one.wish().day().equals(other.wish().day())) return false;
         if (isCopyAndMore(one, other) || isCopyAndMore(other, one)) return false;
         String product = product(one.wish());
-        return product.isEmpty()
-                || product(other.wish()).isEmpty()
-                || product.equals(product(other.wish()));
+        return product.isEmpty() || product(other.wish()).isEmpty() || product.equals(product(other.wish()));
     }
 
     /** "The same as Friday, and one tray of pouches more" */

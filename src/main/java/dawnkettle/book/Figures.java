@@ -38,7 +38,9 @@ final class Figures {
         Figures figures = new Figures(products);
         for (int at = 0; at < senses.size(); )
             at += figures.take(senses.get(at), senses.subList(at + 1, senses.size()));
-        return figures.made.stream().anyMatch(sense -> sense.is(Kind.SET_TO)) ? withoutFrom(figures.made) : figures.made;
+        return figures.made.stream().anyMatch(sense -> sense.is(Kind.SET_TO))
+                ? withoutFrom(figures.made)
+                : figures.made;
     }
 
     /** "Change the medium from 1 bucket to 2 buckets": what it was says nothing new. */
@@ -88,7 +90,8 @@ final class Figures {
 
     /** "Before 7 am", "at 6:30". @return how many senses were taken */
     private int clock(Sense one, Sense next) {
-        boolean hour = one.is(Kind.NUMBER) && next.is(Kind.CLOCK) && next.value().isEmpty();
+        boolean hour =
+                one.is(Kind.NUMBER) && next.is(Kind.CLOCK) && next.value().isEmpty();
         if (!hour && !one.is(Kind.CLOCK)) return 0;
         if (one.is(Kind.CLOCK) && one.value().isEmpty()) return put(one.to(Kind.UNKNOWN, "clock"));
         int before = made.size() - 1;

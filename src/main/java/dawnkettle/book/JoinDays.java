@@ -13,7 +13,8 @@ final class JoinDays {
 
     /** "Monday to Wednesday" */
     static Days unsure(Days days) {
-        return new Days(days.days(), days.asked().isEmpty() ? ReadSentence.UNSURE : days.asked(), days.behind(), days.words());
+        return new Days(
+                days.days(), days.asked().isEmpty() ? ReadSentence.UNSURE : days.asked(), days.behind(), days.words());
     }
 
     /** "Wednesday and for Thursday" */

@@ -44,8 +44,7 @@ final class Leftover {
     }
 
     private static boolean isEntry(Part part) {
-        List<Sense> senses =
-                part.senses().stream().filter(s -> !s.is(BETWEEN)).toList();
+        List<Sense> senses = part.senses().stream().filter(s -> !s.is(BETWEEN)).toList();
         if (senses.get(0).is(Kind.NUMBER, Kind.A)) return isStrange(senses, 1, Kind.KIND);
         int strange = strange(senses, 0);
         int at = strange;
@@ -92,6 +91,8 @@ final class Leftover {
     private boolean isIntroduction(Part part) {
         long unknown = part.senses().stream().filter(s -> s.is(Kind.UNKNOWN)).count();
         boolean only = part.senses().stream().allMatch(s -> s.is(BETWEEN) || s.is(Kind.UNKNOWN));
-        return only && unknown <= MOST_OF_A_NAME && sentence.words(part.senses()).matches("(?i).*\\bhere");
+        return only
+                && unknown <= MOST_OF_A_NAME
+                && sentence.words(part.senses()).matches("(?i).*\\bhere");
     }
 }

@@ -88,12 +88,11 @@ final class MailLines {
     List<Unit> units(String line) {
         List<Sense> senses = nextWeek(lexicon.senses(line));
         clouded |= senses.stream().anyMatch(sense -> sense.is(Kind.FORGET));
-        if (table.isPresent() && table.get().goesOnIn(SayDays.in(senses, new DaysSaid(date, context, lexicon.dayFirst()))))
+        if (table.isPresent()
+                && table.get().goesOnIn(SayDays.in(senses, new DaysSaid(date, context, lexicon.dayFirst()))))
             return below(table.get().row(line, senses, this::entry));
         List<Sentence> sentences = sentences(line, senses);
-        table = sentences.size() == 1
-                ? DayTable.headedBy(line, sentences.get(0).senses())
-                : Optional.empty();
+        table = sentences.size() == 1 ? DayTable.headedBy(line, sentences.get(0).senses()) : Optional.empty();
         if (table.isPresent()) return List.of();
         List<Unit> units = new ArrayList<>();
         for (Sentence sentence : sentences) {
@@ -109,7 +108,9 @@ final class MailLines {
     }
 
     private List<Unit> entry(String entry) {
-        return sentencesOf(entry, lexicon.senses(entry)).stream().map(this::read).toList();
+        return sentencesOf(entry, lexicon.senses(entry)).stream()
+                .map(this::read)
+                .toList();
     }
 
     private List<Unit> head(List<Unit> units) {
@@ -138,7 +139,9 @@ final class MailLines {
                     .filter(sense -> sense.from() >= from && sense.until() <= until)
                     .toList();
             if (isStrange(one)) again.add(one);
-            else if (isTalkOfDays(one)) again.add(new Sentence(line, own.stream().map(MailLines::withoutDay).toList()));
+            else if (isTalkOfDays(one))
+                again.add(new Sentence(
+                        line, own.stream().map(MailLines::withoutDay).toList()));
             else again.addAll(sentencesOf(line, SayDays.in(own, days)));
         }
         return again;
@@ -150,7 +153,15 @@ final class MailLines {
 
     private static Sense withoutDay(Sense sense) {
         boolean day = sense.is(
-                Kind.WEEKDAY, Kind.DAY, Kind.DATE, Kind.ORDINAL, Kind.MONTH, Kind.LAST, Kind.NEXT, Kind.THIS, Kind.LAST_WEEK);
+                Kind.WEEKDAY,
+                Kind.DAY,
+                Kind.DATE,
+                Kind.ORDINAL,
+                Kind.MONTH,
+                Kind.LAST,
+                Kind.NEXT,
+                Kind.THIS,
+                Kind.LAST_WEEK);
         return day ? sense.to(Kind.UNKNOWN, "day") : sense;
     }
 

@@ -54,10 +54,12 @@ final class PlaceDays {
         return first
                 && open
                 && subject.days().size() == 1
-                && units.stream().flatMap(unit -> unit.days().stream()).allMatch(days -> !days.behind()
-                        && days.days().stream().allMatch(said -> said.isAfter(day)))
-                && units.stream().filter(Unit::hasDays).allMatch(unit -> unit.beginsWithDays() && !unit.endsWithDays()
-                        || !unit.hasWants());
+                && units.stream()
+                        .flatMap(unit -> unit.days().stream())
+                        .allMatch(days -> !days.behind() && days.days().stream().allMatch(said -> said.isAfter(day)))
+                && units.stream()
+                        .filter(Unit::hasDays)
+                        .allMatch(unit -> unit.beginsWithDays() && !unit.endsWithDays() || !unit.hasWants());
     }
 
     private void below(Days subject) {
@@ -153,8 +155,10 @@ final class PlaceDays {
                 unit.days().stream().allMatch(days -> days.sameAs(unit.days().get(0)))
                         && unit.days().size() > 1;
         Days days = asked(WHICH);
-        boolean nothing = unit.days().size() == 1 && unit.pieces().stream()
-                .noneMatch(piece -> piece instanceof Want want && want.wish().verb() != Piece.Verb.SKIP);
+        boolean nothing = unit.days().size() == 1
+                && unit.pieces().stream()
+                        .noneMatch(piece ->
+                                piece instanceof Want want && want.wish().verb() != Piece.Verb.SKIP);
         if (nothing) days = unit.days().get(0);
         if (behind || one && !before) days = unit.days().get(0);
         for (int i = 0; i < main.size(); i++) {

@@ -2,7 +2,6 @@ package dawnkettle.book;
 
 import dawnkettle.book.Piece.Days;
 import dawnkettle.book.Piece.Doubt;
-import dawnkettle.book.Piece.Talk;
 import dawnkettle.book.ReadMail.Question;
 import java.time.LocalDate;
 import java.util.ArrayList;

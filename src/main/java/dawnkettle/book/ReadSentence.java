@@ -83,7 +83,8 @@ final class ReadSentence {
         else if (part.isOfOrder()) items(part);
         else deed(part);
         boolean deeds = part.has(Kind.SET, Kind.SET_TO, Kind.ONLY, Kind.DROP, Kind.DOUBLE);
-        boolean figure = part.has(Kind.NUMBER) && !part.has(Kind.KIND, Kind.FORM, Kind.CODE, Kind.OLD) && !part.isSized();
+        boolean figure =
+                part.has(Kind.NUMBER) && !part.has(Kind.KIND, Kind.FORM, Kind.CODE, Kind.OLD) && !part.isSized();
         loose |= figure && (deeds || !part.has(STRANGE));
         if (!part.isDay()) strangeBefore = part.has(STRANGE);
         dayBefore = part.isDay() || dayBefore && JoinDays.isLink(part);
@@ -115,7 +116,8 @@ final class ReadSentence {
         List<LocalDate> days = asked ? List.of() : List.of(LocalDate.parse(sense.value()));
         Days here = new Days(days, why, sentence.has(Kind.ALL), words(part));
         boolean follows = !pieces.isEmpty() && pieces.get(pieces.size() - 1) instanceof Days;
-        if (follows && dayBefore) pieces.set(pieces.size() - 1, JoinDays.both((Days) pieces.get(pieces.size() - 1), here));
+        if (follows && dayBefore)
+            pieces.set(pieces.size() - 1, JoinDays.both((Days) pieces.get(pieces.size() - 1), here));
         else {
             if (follows) pieces.set(pieces.size() - 1, JoinDays.unsure((Days) pieces.get(pieces.size() - 1)));
             pieces.add(follows ? JoinDays.unsure(here) : here);
@@ -179,7 +181,8 @@ final class ReadSentence {
         else if (deed.is(Kind.SAME_AS) && !deed.value().isEmpty()) want(new Wish(Verb.AS, "", 0, deed.value()), part);
         else if (deed.is(Kind.SAME) && part.senses().get(part.senses().size() - 1) != null)
             want(Wish.of(Verb.COPY), part);
-        else if (deed.is(Kind.DROP, Kind.SET, Kind.SET_TO, Kind.DOUBLE, Kind.ONLY, Kind.NO)) carried = Optional.of(deed.kind());
+        else if (deed.is(Kind.DROP, Kind.SET, Kind.SET_TO, Kind.DOUBLE, Kind.ONLY, Kind.NO))
+            carried = Optional.of(deed.kind());
         else doubt("As on which day? Please write its date.", part);
     }
 
@@ -189,8 +192,9 @@ final class ReadSentence {
 
     private void items(Part part) {
         Part counted = traps.counted(part);
-        Optional<List<Item>> paired =
-                traps.isBroken(part, carried) || traps.isEither(part) ? Optional.empty() : PairItems.of(counted.senses(), products);
+        Optional<List<Item>> paired = traps.isBroken(part, carried) || traps.isEither(part)
+                ? Optional.empty()
+                : PairItems.of(counted.senses(), products);
         List<Kind> deeds = new ArrayList<>(part.senses().stream()
                 .filter(s -> s.is(DEEDS))
                 .map(Sense::kind)
@@ -265,8 +269,7 @@ final class ReadSentence {
         long wants = pieces.stream().filter(Want.class::isInstance).count();
         boolean sets = pieces.stream()
                 .anyMatch(piece -> piece instanceof Want want && want.wish().verb() == Verb.SET);
-        boolean unsure = parts.stream()
-                .anyMatch(part -> part.has(Kind.UNSURE, Kind.PAST) && !isPreamble(part));
+        boolean unsure = parts.stream().anyMatch(part -> part.has(Kind.UNSURE, Kind.PAST) && !isPreamble(part));
         if (unsure || loose || traps.isOnlyAsking() || leftover.governs() || sets && wants > 1)
             pieces.replaceAll(ReadSentence::doubted);
         boolean order = pieces.stream().anyMatch(piece -> piece instanceof Want || piece instanceof Doubt);
@@ -296,7 +299,7 @@ final class ReadSentence {
 
     private boolean isHarmless(Talk talk) {
         return parts.stream()
-                .anyMatch(part ->
-                        (part.has(Kind.HELLO, Kind.BYE) || leftover.isReason(part)) && words(part).equals(talk.words()));
+                .anyMatch(part -> (part.has(Kind.HELLO, Kind.BYE) || leftover.isReason(part))
+                        && words(part).equals(talk.words()));
     }
 }

@@ -56,8 +56,8 @@ record SayAgain(String day, int last) {
         LocalDate before = back(mail, weekday, as.startsWith("last"));
         LocalDate monday = mail.minusDays(mail.getDayOfWeek().getValue() - 1L);
         if (as.startsWith("last")) {
-            if (wished.getDayOfWeek().getValue() == weekday && wished.minusDays(7).equals(before))
-                return Optional.of(before);
+            if (wished.getDayOfWeek().getValue() == weekday
+                    && wished.minusDays(7).equals(before)) return Optional.of(before);
             return before.isBefore(monday) ? Optional.of(before) : Optional.empty();
         }
         LocalDate after = before.plusDays(7);

@@ -77,22 +77,25 @@ final class SayDays {
         at++;
         while (is(at, Kind.NOISE)) at++;
         days.takeAnyDay(true);
-        boolean dated = date(at, Optional.empty()) && found.get(found.size() - 1).is(Kind.ON);
+        boolean dated =
+                date(at, Optional.empty()) && found.get(found.size() - 1).is(Kind.ON);
         days.takeAnyDay(false);
         if (dated) days.moveToWeekOf(LocalDate.parse(found.get(found.size() - 1).value()));
         Sense week = found.size() > said ? found.remove(found.size() - 1) : sense(at - 1);
-        found.add(dated ? week.to(Kind.NOISE, "") : DaysSaid.asked(week, "Which week is meant? Please write the dates."));
+        found.add(
+                dated ? week.to(Kind.NOISE, "") : DaysSaid.asked(week, "Which week is meant? Please write the dates."));
     }
 
     /** "Mo 7", "W 9 Dec": the beginning of a weekday before a date that agrees with it. */
     private void begun() {
         int before = found.size();
         Sense begun = sense(at);
-        boolean dated = date(at + 1, Optional.empty())
-                || is(at + 1, Kind.NUMBER) && is(at + 2, Kind.COLON) && bareDate(at + 1);
+        boolean dated =
+                date(at + 1, Optional.empty()) || is(at + 1, Kind.NUMBER) && is(at + 2, Kind.COLON) && bareDate(at + 1);
         if (!dated) strange();
         else if (found.get(before).is(Kind.ON)) {
-            int weekday = LocalDate.parse(found.get(before).value()).getDayOfWeek().getValue();
+            int weekday =
+                    LocalDate.parse(found.get(before).value()).getDayOfWeek().getValue();
             if (!begun.value().contains(String.valueOf(weekday)))
                 found.set(before, DaysSaid.asked(begun, DaysSaid.APART));
         }

@@ -12,7 +12,9 @@ record Sentence(String line, List<Sense> senses) {
     private static final Kind[] OF_SIZE = {
         Kind.SIZE, Kind.NOISE, Kind.UNIT, Kind.BRACKET, Kind.DASH, Kind.QUESTION_MARK, Kind.BY
     };
-    private static final Kind[] STRANGE = {Kind.UNKNOWN, Kind.UNSURE, Kind.VAGUE, Kind.PAST, Kind.OLD, Kind.DROP, Kind.NO};
+    private static final Kind[] STRANGE = {
+        Kind.UNKNOWN, Kind.UNSURE, Kind.VAGUE, Kind.PAST, Kind.OLD, Kind.DROP, Kind.NO
+    };
 
     Sentence {
         senses = List.copyOf(senses);
@@ -102,7 +104,8 @@ record Sentence(String line, List<Sense> senses) {
     private static boolean isShort(String line, List<Sense> senses, int at) {
         if (at == 0) return false;
         Sense before = senses.get(at - 1);
-        boolean anew = at + 1 < senses.size() && Character.isUpperCase(line.charAt(senses.get(at + 1).from()));
+        boolean anew = at + 1 < senses.size()
+                && Character.isUpperCase(line.charAt(senses.get(at + 1).from()));
         if (anew && before.is(Kind.KIND, Kind.ON, Kind.ON_ASKED, Kind.SIZE)) return false;
         return before.is(Kind.CASE, Kind.UNIT, Kind.ON, Kind.ON_ASKED, Kind.MEASURE, Kind.SIZE, Kind.KIND)
                 && before.until() - before.from() <= SHORT;

@@ -16,9 +16,10 @@ final class Shortened {
     private Shortened() {}
 
     static Optional<String> meant(String written, Collection<Slip.Known> known) {
-        return only(written, known).or(() -> written.endsWith("s")
-                ? only(written.substring(0, written.length() - 1), known)
-                : Optional.empty());
+        return only(written, known)
+                .or(() -> written.endsWith("s")
+                        ? only(written.substring(0, written.length() - 1), known)
+                        : Optional.empty());
     }
 
     private static Optional<String> only(String written, Collection<Slip.Known> known) {
@@ -43,8 +44,7 @@ final class Shortened {
     /** Whether all letters stand there in their order, the first and the last at its ends. */
     private static boolean isWithin(String written, String word) {
         int at = 0;
-        for (int i = 0; i < word.length() && at < written.length(); i++)
-            if (word.charAt(i) == written.charAt(at)) at++;
+        for (int i = 0; i < word.length() && at < written.length(); i++) if (word.charAt(i) == written.charAt(at)) at++;
         return at == written.length()
                 && word.charAt(0) == written.charAt(0)
                 && word.charAt(word.length() - 1) == written.charAt(at - 1);

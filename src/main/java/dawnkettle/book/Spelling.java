@@ -18,8 +18,7 @@ final class Spelling {
         Kind.WEEKDAY, Kind.MONTH, Kind.DAY, Kind.NUMBER, Kind.DOZEN, Kind.KIND, Kind.FORM, Kind.CASE, Kind.UNIT
     };
 
-    private static final Kind[] MAY_BE_SHORTENED = {
-        Kind.WEEKDAY, Kind.MONTH, Kind.KIND, Kind.FORM, Kind.CASE, Kind.UNIT
+    private static final Kind[] MAY_BE_SHORTENED = {Kind.WEEKDAY, Kind.MONTH, Kind.KIND, Kind.FORM, Kind.CASE, Kind.UNIT
     };
 
     private final Set<String> accepted = new HashSet<>();

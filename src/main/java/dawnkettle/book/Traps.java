@@ -17,7 +17,9 @@ record Traps(Sentence sentence, FindProduct products) {
         for (int i = 1; i < senses.size(); i++)
             if (senses.get(i - 1).is(Kind.NUMBER, Kind.A) && isOf(senses.get(i))) return true;
         boolean by = senses.stream().anyMatch(s -> s != last && s.is(Kind.BY));
-        boolean to = senses.stream().anyMatch(s -> s != last && s.is(Kind.TO)) && !part.has(Kind.SET_TO, Kind.SET) && carried.isEmpty();
+        boolean to = senses.stream().anyMatch(s -> s != last && s.is(Kind.TO))
+                && !part.has(Kind.SET_TO, Kind.SET)
+                && carried.isEmpty();
         return by || to;
     }
 
@@ -26,9 +28,8 @@ record Traps(Sentence sentence, FindProduct products) {
         List<Sense> senses = new ArrayList<>(part.senses());
         if (senses.size() < 3 || part.has(Kind.NUMBER, Kind.A)) return part;
         Sense pack = senses.get(0);
-        boolean one = pack.is(Kind.CASE, Kind.FORM)
-                && !sentence.words(List.of(pack)).endsWith("s")
-                && isOf(senses.get(1));
+        boolean one =
+                pack.is(Kind.CASE, Kind.FORM) && !sentence.words(List.of(pack)).endsWith("s") && isOf(senses.get(1));
         if (one) senses.add(0, pack.to(Kind.NUMBER, "1"));
         return one ? new Part(List.copyOf(senses), part.joined()) : part;
     }
@@ -39,7 +40,8 @@ record Traps(Sentence sentence, FindProduct products) {
     }
 
     static boolean asksFor(Sentence sentence) {
-        return sentence.senses().stream().anyMatch(s -> s.is(Kind.NOISE) && s.value().equals("request"));
+        return sentence.senses().stream()
+                .anyMatch(s -> s.is(Kind.NOISE) && s.value().equals("request"));
     }
 
     private boolean isCount(List<Sense> senses, int at) {

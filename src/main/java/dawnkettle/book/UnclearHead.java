@@ -1,6 +1,5 @@
 package dawnkettle.book;
 
-import dawnkettle.book.Piece.Days;
 import dawnkettle.book.Piece.Doubt;
 import dawnkettle.book.Piece.Talk;
 import dawnkettle.book.Piece.Want;
@@ -20,7 +19,8 @@ final class UnclearHead {
                 .anyMatch(s -> s.is(Kind.UNKNOWN, Kind.UNSURE, Kind.PAST, Kind.LAST, Kind.LAST_WEEK, Kind.NO));
         boolean polite = senses.stream().anyMatch(s -> s.is(Kind.HELLO, Kind.BYE));
         boolean past = senses.stream().anyMatch(s -> s.is(Kind.PAST, Kind.LAST, Kind.LAST_WEEK));
-        boolean entry = units.stream().anyMatch(unit -> unit.hasWants() || unit.pieces().stream().anyMatch(Doubt.class::isInstance));
+        boolean entry = units.stream()
+                .anyMatch(unit -> unit.hasWants() || unit.pieces().stream().anyMatch(Doubt.class::isInstance));
         boolean open = line.endsWith(":") || line.endsWith("-") || past && !line.matches(".*[.!?]");
         return strange && open && !polite && (!entry || line.endsWith(":"));
     }

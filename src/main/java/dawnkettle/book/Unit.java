@@ -22,9 +22,7 @@ record Unit(List<Piece> pieces, String words, boolean isAsked) {
     }
 
     private List<Piece> order() {
-        return pieces.stream()
-                .filter(piece -> !(piece instanceof Piece.Talk))
-                .toList();
+        return pieces.stream().filter(piece -> !(piece instanceof Piece.Talk)).toList();
     }
 
     List<Days> days() {

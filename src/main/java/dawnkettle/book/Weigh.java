@@ -8,8 +8,8 @@ import dawnkettle.book.Piece.Talk;
 import dawnkettle.book.ReadMail.Question;
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.HashMap;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -73,7 +73,8 @@ final class Weigh {
     }
 
     private void ask(Made made, String why) {
-        ask(new Question(isPartlyKept(made.unit()) ? made.wish().words() : made.unit().words(), why));
+        ask(new Question(
+                isPartlyKept(made.unit()) ? made.wish().words() : made.unit().words(), why));
     }
 
     private boolean isPartlyKept(Unit unit) {
@@ -84,8 +85,7 @@ final class Weigh {
     private void doubts(Unit unit) {
         boolean partly = isPartlyKept(unit);
         for (Piece piece : unit.pieces())
-            if (piece instanceof Doubt doubt)
-                ask(new Question(partly ? doubt.words() : unit.words(), doubt.why()));
+            if (piece instanceof Doubt doubt) ask(new Question(partly ? doubt.words() : unit.words(), doubt.why()));
     }
 
     /** What of a sentence is neither booked nor asked and yet says something: all of it, where nothing of it is booked. */

@@ -22,11 +22,20 @@ final class AnyOrderMail {
     private record Good(String code, int inCase, List<String> names) {}
 
     private static final List<Good> GOODS = List.of(
-            new Good("FIRM-400", 12, List.of("firm", "firm 400", "firm tofu", "firm 400g", "Firm tofu 400 g", "FIRM-400")),
+            new Good(
+                    "FIRM-400",
+                    12,
+                    List.of("firm", "firm 400", "firm tofu", "firm 400g", "Firm tofu 400 g", "FIRM-400")),
             new Good(
                     "FRY-150",
                     20,
-                    List.of("pouches", "fried pouches", "pouches 150", "Fried pouches 150 g", "pouch", "packs of pouches")),
+                    List.of(
+                            "pouches",
+                            "fried pouches",
+                            "pouches 150",
+                            "Fried pouches 150 g",
+                            "pouch",
+                            "packs of pouches")),
             new Good(
                     "MED-750",
                     6,
@@ -36,17 +45,59 @@ final class AnyOrderMail {
             new Good("GING-500", 20, List.of("ginger", "ginger milk", "ginger soy milk", "ginger 500")));
 
     private static final List<String> OPENINGS = List.of(
-            "", "", "Hi", "Hello there,", "Good morning", "Dear Millrace,", "Hi all, hope you are well!", "Morning!",
-            "Hey team", "Good evening,");
+            "",
+            "",
+            "Hi",
+            "Hello there,",
+            "Good morning",
+            "Dear Millrace,",
+            "Hi all, hope you are well!",
+            "Morning!",
+            "Hey team",
+            "Good evening,");
     private static final List<String> CLOSINGS = List.of(
-            "", "", "Thanks", "Thanks, Wilma", "Kind regards\nWilma Tarn\nOsterfell Co-op", "Cheers", "Ta!",
-            "Many thanks in advance", "Best wishes,\nW.", "Thank you very much.\n\nSent from my phone", "thx");
+            "",
+            "",
+            "Thanks",
+            "Thanks, Wilma",
+            "Kind regards\nWilma Tarn\nOsterfell Co-op",
+            "Cheers",
+            "Ta!",
+            "Many thanks in advance",
+            "Best wishes,\nW.",
+            "Thank you very much.\n\nSent from my phone",
+            "thx");
     private static final List<String> ASKING = List.of(
-            "Please send", "Could we have", "We would like", "Can you bring us", "We need", "Order:", "I'd like to order",
-            "Please could you send us", "We'll take", "Can I get", "May we order", "Kindly deliver");
+            "Please send",
+            "Could we have",
+            "We would like",
+            "Can you bring us",
+            "We need",
+            "Order:",
+            "I'd like to order",
+            "Please could you send us",
+            "We'll take",
+            "Can I get",
+            "May we order",
+            "Kindly deliver");
     private static final List<String> WORDS = List.of(
-            "zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve",
-            "thirteen", "fourteen", "fifteen", "sixteen");
+            "zero",
+            "one",
+            "two",
+            "three",
+            "four",
+            "five",
+            "six",
+            "seven",
+            "eight",
+            "nine",
+            "ten",
+            "eleven",
+            "twelve",
+            "thirteen",
+            "fourteen",
+            "fifteen",
+            "sixteen");
 
     private final Random random;
     private final LocalDate mail;
@@ -221,7 +272,10 @@ final class AnyOrderMail {
     private String block(LocalDate day, String head) {
         StringBuilder text = new StringBuilder();
         boolean inLine = random.nextInt(3) == 0;
-        if (!head.isEmpty()) text.append(any(List.of("", "", "For "))).append(head).append(inLine ? ": " : any(List.of(":", "", " please")));
+        if (!head.isEmpty())
+            text.append(any(List.of("", "", "For ")))
+                    .append(head)
+                    .append(inLine ? ": " : any(List.of(":", "", " please")));
         if (!head.isEmpty() && !inLine) text.append('\n');
         String between = inLine ? any(List.of(", ", " / ", "; ", " + ")) : any(List.of("\n", "\n", "\n- "));
         if (!inLine && between.contains("-")) text.append("- ");

@@ -12,6 +12,30 @@ import java.util.List;
  * greeting, a name at the end and a reason for it say nothing.
  */
 final class Leftover {
+    /** A part with one of them is never a wish. */
+    static final Kind[] STRANGE = {
+        Kind.UNKNOWN,
+        Kind.UNSURE,
+        Kind.PAST,
+        Kind.REASON,
+        Kind.EACH,
+        Kind.VAGUE,
+        Kind.MONTH,
+        Kind.ORDINAL,
+        Kind.DATE,
+        Kind.MEASURE,
+        Kind.LAST,
+        Kind.NEXT,
+        Kind.THIS,
+        Kind.LAST_WEEK,
+        Kind.NEXT_WEEK,
+        Kind.AND_HALF,
+        Kind.WEEKDAY,
+        Kind.DAY,
+        Kind.FORGET,
+        Kind.CASE_AND_HALF
+    };
+
     private static final int MOST_OF_A_NAME = 2;
     private static final Kind[] BETWEEN = {Kind.NOISE, Kind.BRACKET, Kind.DASH};
     private static final Kind[] OF_PACK = {Kind.TIMES, Kind.CASE, Kind.FORM, Kind.UNIT, Kind.SIZE, Kind.COLON};

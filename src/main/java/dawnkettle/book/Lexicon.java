@@ -43,6 +43,7 @@ final class Lexicon {
     private final Map<String, String> phrases = new HashMap<>();
     private final Map<String, String> codes = new HashMap<>();
     private final Spelling spelling = new Spelling();
+    private final Map<String, List<Sense>> read = new HashMap<>();
     private final boolean dayFirst;
     /** How many words the longest phrase has that begins with a word. */
     private final Map<String, Integer> longest = new HashMap<>();
@@ -135,6 +136,10 @@ final class Lexicon {
 
     /** What a line means, word by word; the longest known phrase counts. */
     List<Sense> senses(String line) {
+        return read.computeIfAbsent(line, this::read);
+    }
+
+    private List<Sense> read(String line) {
         List<Word> words = Word.in(line).stream().map(this::respelt).toList();
         List<Sense> senses = new ArrayList<>();
         for (int at = 0; at < words.size(); ) {
@@ -149,7 +154,7 @@ final class Lexicon {
             if (taken == 0) senses.add(single(words.get(at)));
             at += Math.max(1, taken);
         }
-        return senses;
+        return List.copyOf(senses);
     }
 
     /** "Mo 7:", "W 9 Dec": the weekdays that begin so, where a date follows. */

@@ -20,28 +20,6 @@ final class ReadSentence {
     static final String UNREAD =
             "We do not understand these words; please write packs and product, as in: 12 firm 400.";
     static final String UNSURE = "We are not sure what you mean; please write packs and product.";
-    private static final Kind[] STRANGE = {
-        Kind.UNKNOWN,
-        Kind.UNSURE,
-        Kind.PAST,
-        Kind.REASON,
-        Kind.EACH,
-        Kind.VAGUE,
-        Kind.MONTH,
-        Kind.ORDINAL,
-        Kind.DATE,
-        Kind.MEASURE,
-        Kind.LAST,
-        Kind.NEXT,
-        Kind.THIS,
-        Kind.LAST_WEEK,
-        Kind.NEXT_WEEK,
-        Kind.AND_HALF,
-        Kind.WEEKDAY,
-        Kind.DAY,
-        Kind.FORGET,
-        Kind.CASE_AND_HALF
-    };
     private static final Kind[] DEEDS = {
         Kind.SET, Kind.SET_TO, Kind.ONLY, Kind.OLD, Kind.DROP, Kind.NO, Kind.SKIP, Kind.SAME, Kind.SAME_AS, Kind.DOUBLE
     };
@@ -78,15 +56,15 @@ final class ReadSentence {
     private void part(Part whole) {
         Part part = withoutEach(whole);
         if (part.isDay()) day(part);
-        else if (part.has(STRANGE)) strange(part);
+        else if (part.has(Leftover.STRANGE)) strange(part);
         else if (part.has(Kind.OLD)) old(part);
         else if (part.isOfOrder()) items(part);
         else deed(part);
         boolean deeds = part.has(Kind.SET, Kind.SET_TO, Kind.ONLY, Kind.DROP, Kind.DOUBLE);
         boolean figure =
                 part.has(Kind.NUMBER) && !part.has(Kind.KIND, Kind.FORM, Kind.CODE, Kind.OLD) && !part.isSized();
-        loose |= figure && (deeds || !part.has(STRANGE));
-        if (!part.isDay()) strangeBefore = part.has(STRANGE);
+        loose |= figure && (deeds || !part.has(Leftover.STRANGE));
+        if (!part.isDay()) strangeBefore = part.has(Leftover.STRANGE);
         dayBefore = part.isDay() || dayBefore && JoinDays.isLink(part);
     }
 

@@ -50,8 +50,11 @@ record Word(String bare, int from, int until) {
     }
 
     private static String bare(String word) {
-        String plain = ACCENTS.matcher(Normalizer.normalize(word.replace('’', '\''), Normalizer.Form.NFD))
-                .replaceAll("");
+        boolean simple = word.chars().allMatch(c -> c < 128);
+        String plain = simple
+                ? word
+                : ACCENTS.matcher(Normalizer.normalize(word.replace('’', '\''), Normalizer.Form.NFD))
+                        .replaceAll("");
         if (plain.isEmpty()) return NO_WORD;
         boolean owned = plain.length() > 4 && plain.endsWith("'s");
         return owned ? plain.substring(0, plain.length() - 2) : plain;

@@ -50,7 +50,7 @@ class OrderMailCorpusTest {
                     hits,
                     lines,
                     100 * p,
-                    100 * (middle - half) / all,
+                    Math.max(0, 100 * (middle - half) / all),
                     100 * (middle + half) / all);
         }
 

@@ -49,8 +49,8 @@ class ReadOrderMailTest {
             C002 # 6 firm for tomorrow (Friday) before 7am        # 12-04 FIRM-400 6
             C002 # 12 frm, 15 pchs and 10 mlk for sat             # 12-05 FIRM-400 12; 12-05 FRY-150 15; 12-05 MILK-500 10
             C002 # Two (2) cases firm for Friday                  # 12-04 FIRM-400 24
-            C002 # firm -> 12\nsesame ..... 6\nfor friday         # 12-04 FIRM-400 12; 12-04 SES-350 6
-            C002 #  | Fri | Sat\nfirm | 6 | 12\nmilk | - | 10       # 12-04 FIRM-400 6; 12-05 FIRM-400 12; 12-05 MILK-500 10
+            C002 # firm -> 12\\nsesame ..... 6\\nfor friday       # 12-04 FIRM-400 12; 12-04 SES-350 6
+            C002 #  | Fri | Sat\\nfirm | 6 | 12\\nmilk | - | 10    # 12-04 FIRM-400 6; 12-05 FIRM-400 12; 12-05 MILK-500 10
             C002 # 6 firm for the fourth                          # 12-04 FIRM-400 6
             C002 # week of December 7: Mon 6 firm, Wed 8 firm     # 12-07 FIRM-400 6; 12-09 FIRM-400 8
             C002 # same as last Saturday for this Saturday        # 12-05 same 11-28
@@ -59,7 +59,7 @@ class ReadOrderMailTest {
             C002 # no delivery Saturday, the roof is being mended # 12-05 skip
             C002 # change Saturday's firm from 12 to 18           # 12-05 set FIRM-400 18
             C002 # case of sesame, case and a half of firm, fri   # 12-04 SES-350 12; 12-04 FIRM-400 18
-            C002 # Thanks for the milk on Monday. 6 firm for Fri. # 12-04 FIRM-400 6
+            C002 # Many thanks for the quick work on Monday. For Fri 6 firm. # 12-04 FIRM-400 6
             C003 # mañana viernes dos cubos de medio              # 12-04 MED-BKT 2
             C003 # el lunes por la mañana 2 cubos medio           # 12-07 MED-BKT 2
             """)

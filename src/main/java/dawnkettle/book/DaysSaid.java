@@ -5,7 +5,9 @@ import java.time.DateTimeException;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Days of delivery as people say them, counted from the day of the mail; each is a day, or the reason to ask.
@@ -17,10 +19,14 @@ final class DaysSaid {
     /** Nobody orders fresh tofu for later; a figure beyond it was meant otherwise. */
     static final int FARTHEST_DAYS = 60;
 
+    static final String APART = "The weekday and the date do not go together; which is meant?";
+
     private final LocalDate mail;
     private final OrderReading context;
     private final boolean dayFirst;
     private boolean nextWeek;
+    private boolean anyDay;
+    private Optional<LocalDate> week = Optional.empty();
     private LocalDate latest = LocalDate.MIN;
 
     DaysSaid(LocalDate mail, OrderReading context, boolean dayFirst) {
@@ -34,8 +40,28 @@ final class DaysSaid {
         nextWeek = true;
     }
 
-    boolean isMoved() {
-        return nextWeek;
+    /** Weekdays from here on are those of the week of a day. */
+    void moveToWeekOf(LocalDate day) {
+        week = Optional.of(day.minusDays(day.getDayOfWeek().getValue() - 1L));
+    }
+
+    /** To the week that another text said. */
+    void moveAs(DaysSaid other) {
+        if (other.week.isPresent()) week = other.week;
+    }
+
+    /** Whether what is said now is no day of delivery but names a week. */
+    void takeAnyDay(boolean any) {
+        anyDay = any;
+    }
+
+    /** As far as days were said already; what was said since can be taken back with it. */
+    LocalDate latest() {
+        return latest;
+    }
+
+    void backTo(LocalDate said) {
+        latest = said;
     }
 
     LocalDate mailDay() {
@@ -48,6 +74,7 @@ final class DaysSaid {
         if ((nextWeek || inNextWeek) && mail.getDayOfWeek() == DayOfWeek.SUNDAY)
             return asked(said, "On a Sunday \"next week\" can be meant in two ways; please write the date.");
         if (nextWeek || inNextWeek) return forward(said, nextMonday().plusDays(weekday.getValue() - 1L));
+        if (week.isPresent()) return forward(said, week.get().plusDays(weekday.getValue() - 1L));
         if (weekday == mail.getDayOfWeek())
             return asked(said, "Is it the day of your mail or a week later? Please write the date.");
         return forward(said, following(weekday));
@@ -73,8 +100,7 @@ final class DaysSaid {
     /** A weekday with a date beside it. */
     Sense dated(Sense said, Optional<DayOfWeek> weekday, Optional<LocalDate> date) {
         if (date.isEmpty()) return asked(said, "This is no date we can place; please write the day and the month.");
-        if (weekday.isPresent() && date.get().getDayOfWeek() != weekday.get())
-            return asked(said, "The weekday and the date do not go together; which is meant?");
+        if (weekday.isPresent() && date.get().getDayOfWeek() != weekday.get()) return asked(said, APART);
         return checked(said, date.get());
     }
 
@@ -84,6 +110,7 @@ final class DaysSaid {
     }
 
     private Sense checked(Sense said, LocalDate day) {
+        if (anyDay) return said.to(Kind.ON, day.toString());
         if (!day.isAfter(mail)) return asked(said, "That day is too late to be ordered for.");
         if (ChronoUnit.DAYS.between(mail, day) > FARTHEST_DAYS)
             return asked(said, "That day is far away; is it meant?");
@@ -123,18 +150,36 @@ final class DaysSaid {
             int first = Integer.parseInt(parts[0]);
             int second = Integer.parseInt(parts[1]);
             if (written.contains("-")) return Optional.of(LocalDate.of(first, second, Integer.parseInt(parts[2])));
-            if (parts.length > 2) return withYear(written, first, second, Integer.parseInt(parts[2]));
+            if (parts.length > 2)
+                return withYear(List.of(first, second, Integer.parseInt(parts[2])), written.contains("."), weekday);
+            if (written.contains(".") && !dayFirst && mayBeEither(first, second)) return Optional.empty();
             return written.contains(".") || dayFirst ? dayFirst(first, second, weekday) : monthFirst(first, second);
         } catch (DateTimeException | NumberFormatException | ArrayIndexOutOfBoundsException e) {
             return Optional.empty();
         }
     }
 
-    private Optional<LocalDate> withYear(String written, int first, int second, int year) {
-        boolean days = written.contains(".") || first > 12;
-        if (dayFirst && !days && first != second) return Optional.empty();
-        int whole = year < 100 ? 2000 + year : year;
-        return Optional.of(LocalDate.of(whole, days ? second : first, days ? first : second));
+    /** "2.1." can be of January or of February, where both are near. */
+    private boolean mayBeEither(int first, int second) {
+        return first != second && isNear(monthDay(first, second)) && isNear(monthDay(second, first));
+    }
+
+    private boolean isNear(Optional<LocalDate> day) {
+        return day.map(found -> ChronoUnit.DAYS.between(mail, found) <= FARTHEST_DAYS)
+                .orElse(false);
+    }
+
+    private Optional<LocalDate> withYear(List<Integer> figures, boolean dots, Optional<DayOfWeek> weekday) {
+        int first = figures.get(0);
+        int second = figures.get(1);
+        int year = figures.get(2) < 100 ? 2000 + figures.get(2) : figures.get(2);
+        if (first > 12 || dots) return Optional.of(LocalDate.of(year, second, first));
+        if (second > 12 || first == second) return Optional.of(LocalDate.of(year, first, second));
+        List<LocalDate> fitting = Stream.of(LocalDate.of(year, second, first), LocalDate.of(year, first, second))
+                .filter(day -> weekday.isPresent() && day.getDayOfWeek() == weekday.get())
+                .toList();
+        if (fitting.size() == 1) return Optional.of(fitting.get(0));
+        return dayFirst ? Optional.empty() : Optional.of(LocalDate.of(year, first, second));
     }
 
     private Optional<LocalDate> monthFirst(int first, int second) {

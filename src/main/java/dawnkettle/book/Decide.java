@@ -8,25 +8,32 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** Makes wishes of what was placed, and questions of what is uncertain or said twice. */
 final class Decide {
-    private static final String TWICE = "This is in your mail twice for the same day; which is meant?";
+    static final String TWICE = "This is in your mail twice for the same day; which is meant?";
 
     private final LocalDate mail;
-    private final List<OrderWish> wishes = new ArrayList<>();
+    private final List<Made> wishes = new ArrayList<>();
     private final Set<Question> questions = new LinkedHashSet<>();
+
+    /** A wish with the sentence that it stands in. @param besides whether it says itself that it is more */
+    record Made(OrderWish wish, Unit unit, boolean besides) {}
+
+    /** What was decided. */
+    record Decided(List<Made> wishes, List<Question> questions, List<Made> twice) {}
 
     private Decide(LocalDate mail) {
         this.mail = mail;
     }
 
-    static ReadMail of(List<Placed> placed, LocalDate mail) {
+    static Decided of(List<Placed> placed, LocalDate mail) {
         Decide decide = new Decide(mail);
         for (int i = 0; i < placed.size(); i++) decide.one(placed, i);
-        decide.askTwice();
-        return new ReadMail(decide.wishes, List.copyOf(decide.questions), List.of());
+        List<Made> twice = decide.takeTwice();
+        return new Decided(decide.wishes, List.copyOf(decide.questions), twice);
     }
 
     private void one(List<Placed> placed, int at) {
@@ -35,7 +42,7 @@ final class Decide {
         else if (one.want().wish().verb() == Verb.COPY) copy(placed, at);
         else
             for (LocalDate day : one.days().days())
-                make(one.want().wish(), day, one.want().words());
+                make(one.want().wish(), day, one.want().words(), one.unit());
     }
 
     private void ask(String words, String why) {
@@ -62,51 +69,57 @@ final class Decide {
                 before.forEach(p -> make(
                         p.want().wish(),
                         day,
-                        p.want().words() + "; " + one.want().words()));
+                        p.want().words() + "; " + one.want().words(),
+                        one.unit()));
     }
 
-    private void make(Wish wish, LocalDate day, String words) {
-        switch (wish.verb()) {
-            case MORE -> wishes.add(new OrderWish.More(day, wish.product(), wish.packs(), words));
-            case SET -> wishes.add(new OrderWish.SetTo(day, wish.product(), wish.packs(), words));
-            case DROP -> wishes.add(new OrderWish.Drop(day, wish.product(), words));
-            case TWICE -> wishes.add(new OrderWish.Twice(day, wish.product(), words));
-            case SKIP -> skip(day, words);
+    private void make(Wish wish, LocalDate day, String words, Unit unit) {
+        Optional<OrderWish> made = switch (wish.verb()) {
+            case MORE -> Optional.of(new OrderWish.More(day, wish.product(), wish.packs(), words));
+            case SET -> Optional.of(new OrderWish.SetTo(day, wish.product(), wish.packs(), words));
+            case DROP -> Optional.of(new OrderWish.Drop(day, wish.product(), words));
+            case TWICE -> Optional.of(new OrderWish.Twice(day, wish.product(), words));
+            case SKIP -> isSkipped(day) ? Optional.empty() : Optional.of(new OrderWish.SkipDay(day, words));
             case AS -> as(wish, day, words);
-            case COPY -> ask(words, TWICE);
-        }
+            case COPY -> Optional.empty();
+        };
+        made.ifPresent(found -> wishes.add(new Made(found, unit, wish.as().equals("more"))));
     }
 
-    private void skip(LocalDate day, String words) {
-        boolean there = wishes.stream()
+    private boolean isSkipped(LocalDate day) {
+        return wishes.stream()
+                .map(Made::wish)
                 .anyMatch(w -> w instanceof OrderWish.SkipDay && w.day().equals(day));
-        if (!there) wishes.add(new OrderWish.SkipDay(day, words));
     }
 
-    private void as(Wish wish, LocalDate day, String words) {
-        LocalDate other = wish.as().equals("week") ? day.minusDays(7) : LocalDate.parse(wish.as());
-        boolean clear = !other.equals(day) && (!wish.as().equals("week") || other.isBefore(mail));
-        if (clear) wishes.add(new OrderWish.SameAs(day, other, words));
-        else ask(words, "As on which day? Please write its date.");
+    private Optional<OrderWish> as(Wish wish, LocalDate day, String words) {
+        Optional<LocalDate> other = SayAgain.resolved(wish.as(), day, mail).filter(found -> !found.equals(day));
+        if (other.isEmpty()) ask(words, "As on which day? Please write its date.");
+        return other.map(found -> new OrderWish.SameAs(day, found, words));
     }
 
     /** One product twice on a day, or a whole day and a part of it, contradict each other or add up: nobody knows. */
-    private void askTwice() {
-        List<OrderWish> twice = wishes.stream()
-                .filter(wish -> wishes.stream().anyMatch(other -> other != wish && clash(wish, other)))
+    private List<Made> takeTwice() {
+        List<Made> twice = wishes.stream()
+                .filter(one -> wishes.stream().anyMatch(other -> other != one && clash(one, other)))
                 .toList();
         wishes.removeAll(twice);
-        twice.forEach(wish -> ask(wish.words(), TWICE));
+        return twice;
     }
 
-    private static boolean clash(OrderWish one, OrderWish other) {
-        if (!one.day().equals(other.day())) return false;
-        return product(one).isEmpty()
-                || product(other).isEmpty()
-                || product(one).equals(product(other));
+    private static boolean clash(Made one, Made other) {
+        if (!one.wish().day().equals(other.wish().day())) return false;
+        if (isCopyAndMore(one, other) || isCopyAndMore(other, one)) return false;
+        String product = product(one.wish());
+        return product.isEmpty() || product(other.wish()).isEmpty() || product.equals(product(other.wish()));
     }
 
-    private static String product(OrderWish wish) {
+    /** "The same as Friday, and one tray of pouches more" */
+    private static boolean isCopyAndMore(Made one, Made other) {
+        return one.wish() instanceof OrderWish.SameAs && other.besides();
+    }
+
+    static String product(OrderWish wish) {
         if (wish instanceof OrderWish.More more) return more.product();
         if (wish instanceof OrderWish.SetTo set) return set.product();
         if (wish instanceof OrderWish.Drop drop) return drop.product();

@@ -7,15 +7,22 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Puts figures together: two dozen, a case and a half, 400 g; a size becomes one sense, "g400" or "ml500". */
 final class Figures {
     private static final Sense END = new Sense(Kind.STOP, "", 0, 0);
+    private static final Pattern CONTENT = Pattern.compile("(\\d+) pieces");
     private final Set<String> sizes;
+    private final Set<String> contents;
     private final List<Sense> made = new ArrayList<>();
 
     private Figures(List<Product> products) {
+        contents = products.stream()
+                .flatMap(product -> CONTENT.matcher(product.name()).results())
+                .map(found -> found.group(1))
+                .collect(Collectors.toSet());
         sizes = products.stream().map(Figures::size).collect(Collectors.toSet());
     }
 
@@ -31,29 +38,92 @@ final class Figures {
         Figures figures = new Figures(products);
         for (int at = 0; at < senses.size(); )
             at += figures.take(senses.get(at), senses.subList(at + 1, senses.size()));
-        return figures.made;
+        return figures.made.stream().anyMatch(sense -> sense.is(Kind.SET_TO))
+                ? withoutFrom(figures.made)
+                : figures.made;
+    }
+
+    /** "Change the medium from 1 bucket to 2 buckets": what it was says nothing new. */
+    private static List<Sense> withoutFrom(List<Sense> made) {
+        List<Sense> kept = new ArrayList<>();
+        for (int at = 0; at < made.size(); at++) {
+            int to = at + 2;
+            boolean from = made.get(at).is(Kind.UNSURE)
+                    && made.get(at).value().equals("from")
+                    && at + 1 < made.size()
+                    && made.get(at + 1).is(Kind.NUMBER);
+            while (from && to < made.size() && made.get(to).is(Kind.FORM, Kind.UNIT, Kind.CASE)) to++;
+            boolean whole = from && to < made.size() && made.get(to).is(Kind.TO);
+            if (whole) at = to - 1;
+            else kept.add(made.get(at));
+        }
+        return kept;
     }
 
     /** @return how many senses were taken */
     private int take(Sense one, List<Sense> rest) {
         Sense next = rest.isEmpty() ? END : rest.get(0);
         Sense last = rest.size() < 2 ? END : rest.get(1);
+        int clock = clock(one, next);
+        if (clock > 0) return clock;
+        if (isTwice(one, rest)) return number(one, rest.get(2), one.value(), 4);
         if (one.is(Kind.UNKNOWN) && one.value().equals("½")) return number(one, one, "0.5", 1);
         if (one.is(Kind.DATE) && one.value().equals("1/2") && next.is(Kind.CASE)) return number(one, one, "0.5", 1);
         if (one.is(Kind.NUMBER) && next.value().equals("½")) return number(one, next, one.value() + ".5", 2);
         if (one.is(Kind.NUMBER) && next.is(Kind.DATE) && next.value().equals("1/2") && last.is(Kind.CASE))
             return number(one, next, one.value() + ".5", 2);
+        if (one.is(Kind.AND_HALF) && next.is(Kind.DOZEN)) return andHalfDozen(one, next);
         if (one.is(Kind.NUMBER) && next.is(Kind.AND_HALF)) return number(one, next, one.value() + ".5", 2);
         if (one.is(Kind.NUMBER) && next.is(Kind.DOZEN)) return dozens(one, next);
         if (one.is(Kind.A) && next.is(Kind.DOZEN)) return number(one, next, next.value(), 2);
         if (one.is(Kind.DOZEN)) return number(one, one, one.value(), 1);
         if (one.is(Kind.HALF_CASE)) return cases(one, one, "0.5", 1);
         if (one.is(Kind.A) && next.is(Kind.CASE_AND_HALF)) return cases(one, next, "1.5", 2);
+        if (one.is(Kind.CASE_AND_HALF) && begins()) return cases(one, one, "1.5", 1);
+        if (isContent(one, next, last)) return put(next.to(Kind.NOISE, "")) + 1;
         if (one.is(Kind.NUMBER) && next.is(Kind.CASE_AND_HALF)) return cases(one, next, one.value() + ".5", 2);
         if (one.is(Kind.NUMBER) && next.is(Kind.MEASURE)) return measured(one, next);
         if (one.is(Kind.MEASURE)) return put(one.value().equals("l") ? one.to(Kind.SIZE, "ml1000") : unsure(one));
         if (one.is(Kind.SIZE)) return put(one.to(Kind.SIZE, listed(one.value())));
         return put(one);
+    }
+
+    /** "Before 7 am", "at 6:30". @return how many senses were taken */
+    private int clock(Sense one, Sense next) {
+        boolean hour =
+                one.is(Kind.NUMBER) && next.is(Kind.CLOCK) && next.value().isEmpty();
+        if (!hour && !one.is(Kind.CLOCK)) return 0;
+        if (one.is(Kind.CLOCK) && one.value().isEmpty()) return put(one.to(Kind.UNKNOWN, "clock"));
+        int before = made.size() - 1;
+        if (before >= 0 && made.get(before).is(Kind.UNSURE, Kind.BY))
+            made.set(before, made.get(before).to(Kind.NOISE, ""));
+        boolean both = hour || next.is(Kind.CLOCK) && next.value().isEmpty();
+        made.add(one.to(Kind.NOISE, ""));
+        return both ? 2 : 1;
+    }
+
+    private boolean begins() {
+        return made.isEmpty() || made.get(made.size() - 1).is(Kind.COMMA, Kind.PARTED, Kind.COLON, Kind.ON);
+    }
+
+    /** "20 fried pouches 6 pc 150 g": what a pack holds, as its name says. */
+    private boolean isContent(Sense one, Sense next, Sense last) {
+        boolean behindProduct = !made.isEmpty() && made.get(made.size() - 1).is(Kind.KIND, Kind.FORM);
+        return one.is(Kind.NUMBER)
+                && next.is(Kind.UNIT)
+                && (last.is(Kind.SIZE, Kind.NUMBER))
+                && behindProduct
+                && contents.contains(one.value());
+    }
+
+    /** "Two (2)" */
+    private static boolean isTwice(Sense one, List<Sense> rest) {
+        return one.is(Kind.NUMBER)
+                && rest.size() > 2
+                && rest.get(0).is(Kind.BRACKET)
+                && rest.get(1).is(Kind.NUMBER)
+                && rest.get(1).value().equals(one.value())
+                && rest.get(2).is(Kind.BRACKET);
     }
 
     private static Sense unsure(Sense one) {
@@ -68,6 +138,13 @@ final class Figures {
     private int number(Sense first, Sense last, String value, int taken) {
         made.add(first.through(last, Kind.NUMBER, value));
         return taken;
+    }
+
+    /** "Ten ginger and a half dozen milk" */
+    private int andHalfDozen(Sense and, Sense dozen) {
+        made.add(and.to(Kind.PARTED, ""));
+        BigDecimal half = new BigDecimal(dozen.value()).divide(BigDecimal.valueOf(2));
+        return number(and, dozen, half.toPlainString(), 2);
     }
 
     private int dozens(Sense many, Sense dozen) {

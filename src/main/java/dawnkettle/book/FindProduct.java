@@ -54,6 +54,19 @@ final class FindProduct {
         return of(words).map(this::isUsual).orElse(false);
     }
 
+    /** Whether words that name a kind or a code can be about a product. */
+    boolean mayBe(String code, List<Sense> words) {
+        List<Sense> naming = words.stream()
+                .filter(word -> word.is(Kind.KIND, Kind.CODE, Kind.FORM, Kind.SIZE))
+                .toList();
+        boolean named = naming.stream().anyMatch(word -> word.is(Kind.KIND, Kind.CODE));
+        return named
+                && context.products().stream()
+                        .anyMatch(product -> product.code().equals(code)
+                                && naming.stream()
+                                        .anyMatch(word -> word.is(Kind.KIND, Kind.CODE) && fits(product, word)));
+    }
+
     private boolean isUsual(Product product) {
         return context.usual().containsKey(product.code());
     }

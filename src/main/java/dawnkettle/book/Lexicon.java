@@ -14,14 +14,11 @@ import java.util.TreeSet;
 
 /** The words that one mail can be read with: the list of its language first, then the shop's products, then the other lists. */
 final class Lexicon {
-    /** A word longer than this is not looked at for slips. */
-    private static final int LONGEST = 24;
-
     private static final Map<String, Kind> MARKS = Map.ofEntries(
             Map.entry(",", Kind.COMMA),
             Map.entry(";", Kind.PARTED),
             Map.entry("/", Kind.PARTED),
-            Map.entry("|", Kind.PARTED),
+            Map.entry("|", Kind.NOISE),
             Map.entry("+", Kind.PARTED),
             Map.entry("&", Kind.PARTED),
             Map.entry("and", Kind.PARTED),
@@ -32,6 +29,8 @@ final class Lexicon {
             Map.entry("–", Kind.DASH),
             Map.entry("—", Kind.DASH),
             Map.entry("(", Kind.BRACKET),
+            Map.entry("[", Kind.BRACKET),
+            Map.entry("]", Kind.BRACKET),
             Map.entry(")", Kind.BRACKET),
             Map.entry("•", Kind.NOISE),
             Map.entry("·", Kind.NOISE),
@@ -41,16 +40,13 @@ final class Lexicon {
             Map.entry("!", Kind.STOP),
             Map.entry("?", Kind.QUESTION_MARK));
 
-    /** Elsewhere a slip could turn the meaning round, as "wont" for "want". */
-    private static final Kind[] MAY_BE_MISSPELT = {
-        Kind.WEEKDAY, Kind.MONTH, Kind.DAY, Kind.NUMBER, Kind.DOZEN, Kind.KIND, Kind.FORM, Kind.CASE, Kind.UNIT
-    };
-
     private final Map<String, String> phrases = new HashMap<>();
     private final Map<String, String> codes = new HashMap<>();
-    private final List<Slip.Known> spelt = new ArrayList<>();
+    private final Spelling spelling = new Spelling();
+    private final Map<String, List<Sense>> read = new HashMap<>();
     private final boolean dayFirst;
-    private int longest = 1;
+    /** How many words the longest phrase has that begins with a word. */
+    private final Map<String, Integer> longest = new HashMap<>();
 
     private Lexicon(boolean dayFirst) {
         this.dayFirst = dayFirst;
@@ -63,13 +59,15 @@ final class Lexicon {
         Lexicon made = new Lexicon(main.meanings().containsValue("order_of_dates day"));
         lists.remove(main);
         made.addAll(main, "");
-        context.products().forEach(product -> made.addCode(product.code()));
+        for (Product product : context.products()) {
+            made.addCode(product.code());
+            made.add(product.name(), "code " + product.code());
+        }
         kindsByName(context.products()).forEach(made::add);
+        made.phrases.forEach(made.spelling::learn);
         for (OrderWords other : lists) made.addAll(other, "number ");
-        made.phrases.forEach((phrase, meaning) -> {
-            if (phrase.indexOf(' ') < 0 && Character.isLetter(phrase.charAt(0)))
-                made.spelt.add(new Slip.Known(phrase, meaning));
-        });
+        context.names().forEach(made::addName);
+        made.phrases.keySet().forEach(made.spelling::accept);
         return made;
     }
 
@@ -111,13 +109,25 @@ final class Lexicon {
         String bare = Word.phrase(phrase);
         if (bare.isEmpty()) return;
         phrases.putIfAbsent(bare, meaning);
-        longest = Math.max(longest, bare.split(" ").length);
+        measure(bare);
+    }
+
+    /** The customer's name or the shop's, whole and word by word, says nothing about an order. */
+    private void addName(String name) {
+        add(name, "noise");
+        for (Word word : Word.in(name))
+            if (word.isLetters() && word.bare().length() > 2) phrases.putIfAbsent(word.bare(), "noise");
+    }
+
+    private void measure(String phrase) {
+        String[] words = phrase.split(" ");
+        longest.merge(words[0], words.length, Math::max);
     }
 
     private void addCode(String code) {
         String bare = Word.phrase(code);
         codes.put(bare, "code " + code);
-        longest = Math.max(longest, bare.split(" ").length);
+        measure(bare);
     }
 
     boolean dayFirst() {
@@ -126,19 +136,51 @@ final class Lexicon {
 
     /** What a line means, word by word; the longest known phrase counts. */
     List<Sense> senses(String line) {
-        List<Word> words = Word.in(line);
+        return read.computeIfAbsent(line, this::read);
+    }
+
+    private List<Sense> read(String line) {
+        List<Word> words = Word.in(line).stream().map(this::respelt).toList();
         List<Sense> senses = new ArrayList<>();
         for (int at = 0; at < words.size(); ) {
+            String begun = begunWeekdays(words, at, senses);
+            if (!begun.isEmpty()) {
+                senses.add(new Sense(
+                        Kind.BEGUN, begun, words.get(at).from(), words.get(at).until()));
+                at++;
+                continue;
+            }
             int taken = phrase(words, at, senses);
             if (taken == 0) senses.add(single(words.get(at)));
             at += Math.max(1, taken);
         }
-        return senses;
+        return List.copyOf(senses);
+    }
+
+    /** "Mo 7:", "W 9 Dec": the weekdays that begin so, where a date follows. */
+    private String begunWeekdays(List<Word> words, int at, List<Sense> before) {
+        Word word = words.get(at);
+        boolean begins = before.isEmpty()
+                || before.get(before.size() - 1)
+                        .is(Kind.COMMA, Kind.PARTED, Kind.STOP, Kind.DASH, Kind.COLON, Kind.BRACKET);
+        if (!begins || !word.isLetters() || word.bare().length() > 2 || at + 2 >= words.size()) return "";
+        String behind = meaning(words.subList(at + 2, at + 3)).orElse("");
+        boolean dated = words.get(at + 1).isFigure()
+                && (behind.startsWith("month")
+                        || word.bare().length() == 2 && words.get(at + 2).bare().equals(":"));
+        if (!dated) return "";
+        Set<String> days = new TreeSet<>();
+        phrases.forEach((phrase, meaning) -> {
+            if (meaning.startsWith("weekday") && phrase.startsWith(word.bare()))
+                days.add(meaning.substring(meaning.length() - 1));
+        });
+        return String.join("", days);
     }
 
     private int phrase(List<Word> words, int at, List<Sense> senses) {
         String other = "";
-        for (int many = Math.min(longest, words.size() - at); many >= 1; many--) {
+        int most = longest.getOrDefault(words.get(at).bare(), 1);
+        for (int many = Math.min(most, words.size() - at); many >= 1; many--) {
             List<Word> those = words.subList(at, at + many);
             Optional<String> meaning = meaning(those);
             if (meaning.isEmpty()) continue;
@@ -171,7 +213,13 @@ final class Lexicon {
         String joined = String.join(" ", words.stream().map(Word::bare).toList());
         String code = codes.get(joined);
         if (code != null && isUnbroken(words)) return Optional.of(code);
-        return Optional.ofNullable(phrases.get(joined)).or(() -> Optional.ofNullable(phrases.get(singular(joined))));
+        return Optional.ofNullable(phrases.get(joined))
+                .or(() -> Optional.ofNullable(phrases.get(singular(joined))).map(Lexicon::ofMany));
+    }
+
+    /** "On Fridays" is no single day. */
+    private static String ofMany(String meaning) {
+        return meaning.startsWith("weekday") ? "unsure" : meaning;
     }
 
     private static boolean isUnbroken(List<Word> words) {
@@ -189,20 +237,32 @@ final class Lexicon {
     }
 
     private Sense single(Word word) {
-        if (MARKS.containsKey(word.bare())) return new Sense(MARKS.get(word.bare()), "", word.from(), word.until());
+        Kind mark = mark(word.bare());
+        if (mark != Kind.UNKNOWN) return new Sense(mark, "", word.from(), word.until());
         if (word.isFigure()) return figure(word);
-        if (!word.isLetters() || word.bare().length() > LONGEST)
-            return new Sense(Kind.UNKNOWN, word.bare(), word.from(), word.until());
-        return Slip.meaning(word.bare(), spelt)
-                .map(meaning -> sense(meaning, word.from(), word.until()))
-                .filter(sense -> sense.is(MAY_BE_MISSPELT))
-                .orElse(new Sense(Kind.UNKNOWN, word.bare(), word.from(), word.until()));
+        return new Sense(Kind.UNKNOWN, word.bare(), word.from(), word.until());
+    }
+
+    private static Kind mark(String bare) {
+        if (MARKS.containsKey(bare)) return MARKS.get(bare);
+        if (bare.matches("[-=]{1,3}>|[→➔]")) return Kind.COLON;
+        if (bare.matches("\\.{2,}|…|-{2,}|_{2,}")) return Kind.DASH;
+        boolean picture = Character.getType(bare.codePointAt(0)) == Character.OTHER_SYMBOL;
+        return picture && bare.codePointAt(0) > 0x2000 || bare.matches("[_~^\uFE0F\u200D]") ? Kind.NOISE : Kind.UNKNOWN;
+    }
+
+    /** The word with its slips put right, where it is certain which was meant. */
+    private Word respelt(Word word) {
+        boolean looked =
+                word.isLetters() && !MARKS.containsKey(word.bare()) && !phrases.containsKey(singular(word.bare()));
+        return looked ? new Word(spelling.of(word.bare()), word.from(), word.until()) : word;
     }
 
     private static Sense figure(Word word) {
         String bare = word.bare();
         Kind kind = Kind.NUMBER;
-        if (bare.contains(":") || bare.matches("\\d{6,}|\\d+[.,]\\d{3,}")) kind = Kind.UNKNOWN;
+        if (bare.contains(":")) kind = Kind.CLOCK;
+        else if (bare.matches("\\d{6,}|\\d+[.,]\\d{3,}")) kind = Kind.UNKNOWN;
         else if (bare.matches("\\d+\\p{L}+")) kind = Kind.ORDINAL;
         else if (bare.matches("\\d+[/-].*|\\d+\\.\\d+\\..*")) kind = Kind.DATE;
         String value = kind == Kind.ORDINAL ? bare.replaceAll("\\D", "") : bare.replace(',', '.');
@@ -210,7 +270,7 @@ final class Lexicon {
         return new Sense(kind, value, word.from(), word.until());
     }
 
-    private static Sense sense(String meaning, int from, int until) {
+    static Sense sense(String meaning, int from, int until) {
         int blank = meaning.indexOf(' ');
         String name = blank < 0 ? meaning : meaning.substring(0, blank);
         String value = blank < 0 ? "" : meaning.substring(blank + 1).strip();

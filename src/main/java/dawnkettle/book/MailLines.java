@@ -22,6 +22,8 @@ final class MailLines {
     private final LocalDate date;
     private final DaysSaid days;
     private boolean clouded;
+    private boolean unclearHead;
+    private Optional<DayTable> table = Optional.empty();
 
     MailLines(Lexicon lexicon, OrderReading context, LocalDate date) {
         this.lexicon = lexicon;
@@ -39,6 +41,9 @@ final class MailLines {
     void moveBy(String subject) {
         List<Sense> senses = lexicon.senses(subject);
         for (int i = 0; i < senses.size(); i++) if (alone(senses, i)) days.moveToNextWeek();
+        DaysSaid said = new DaysSaid(date, context, lexicon.dayFirst());
+        SayDays.in(senses, said);
+        days.moveAs(said);
     }
 
     Optional<Days> subjectDays(String subject) {
@@ -83,19 +88,108 @@ final class MailLines {
     List<Unit> units(String line) {
         List<Sense> senses = nextWeek(lexicon.senses(line));
         clouded |= senses.stream().anyMatch(sense -> sense.is(Kind.FORGET));
+        if (table.isPresent()
+                && table.get().goesOnIn(SayDays.in(senses, new DaysSaid(date, context, lexicon.dayFirst()))))
+            return below(table.get().row(line, senses, this::entry));
+        List<Sentence> sentences = sentences(line, senses);
+        table = sentences.size() == 1 ? DayTable.headedBy(line, sentences.get(0).senses()) : Optional.empty();
+        if (table.isPresent()) return List.of();
         List<Unit> units = new ArrayList<>();
-        List<Sense> read = Figures.in(SayDays.in(senses, days), context.products());
-        for (Sentence sentence : Sentence.in(line, read)) clouded |= isTurn(sentence);
-        for (Sentence sentence : Sentence.in(line, read))
-            units.add(new Unit(settled(ReadSentence.of(sentence, context), sentence), sentence.words()));
+        for (Sentence sentence : sentences) {
+            clouded |= isTurn(sentence);
+            units.add(read(sentence));
+        }
+        return UnclearHead.isOne(line, sentences, units) ? head(units) : below(units);
+    }
+
+    private Unit read(Sentence sentence) {
+        return new Unit(
+                settled(ReadSentence.of(sentence, context), sentence), sentence.words(), Traps.asksFor(sentence));
+    }
+
+    private List<Unit> entry(String entry) {
+        return sentencesOf(entry, lexicon.senses(entry)).stream()
+                .map(this::read)
+                .toList();
+    }
+
+    private List<Unit> head(List<Unit> units) {
+        unclearHead = true;
         return units;
+    }
+
+    /** What stands below a head that is not understood is not certain, down to the next head. */
+    private List<Unit> below(List<Unit> units) {
+        unclearHead &= units.stream().allMatch(UnclearHead::goesOnBelow);
+        return unclearHead ? units.stream().map(UnclearHead::doubted).toList() : units;
+    }
+
+    /** A day in talk ("thanks for Monday") is no day of delivery, nor one that others come after. */
+    private List<Sentence> sentences(String line, List<Sense> senses) {
+        LocalDate before = days.latest();
+        List<Sentence> once = sentencesOf(line, SayDays.in(senses, days));
+        boolean talk = once.size() > 1 && once.stream().anyMatch(one -> isTalkOfDays(one) || isStrange(one));
+        if (!talk) return once;
+        days.backTo(before);
+        List<Sentence> again = new ArrayList<>();
+        for (Sentence one : once) {
+            int from = one.senses().get(0).from();
+            int until = one.senses().get(one.senses().size() - 1).until();
+            List<Sense> own = senses.stream()
+                    .filter(sense -> sense.from() >= from && sense.until() <= until)
+                    .toList();
+            if (isStrange(one)) again.add(one);
+            else if (isTalkOfDays(one))
+                again.add(new Sentence(
+                        line, own.stream().map(MailLines::withoutDay).toList()));
+            else again.addAll(sentencesOf(line, SayDays.in(own, days)));
+        }
+        return again;
+    }
+
+    private List<Sentence> sentencesOf(String line, List<Sense> dated) {
+        return Sentence.in(line, Figures.in(dated, context.products()));
+    }
+
+    private static Sense withoutDay(Sense sense) {
+        boolean day = sense.is(
+                Kind.WEEKDAY,
+                Kind.DAY,
+                Kind.DATE,
+                Kind.ORDINAL,
+                Kind.MONTH,
+                Kind.LAST,
+                Kind.NEXT,
+                Kind.THIS,
+                Kind.LAST_WEEK);
+        return day ? sense.to(Kind.UNKNOWN, "day") : sense;
+    }
+
+    /** "The canteen is closed 24 Dec to 3 Jan.": asked about, and no day that others come after. */
+    private static boolean isStrange(Sentence sentence) {
+        return sentence.has(Kind.ON, Kind.ON_ASKED)
+                && sentence.has(Kind.UNKNOWN)
+                && !sentence.has(Kind.BYE, Kind.PAST, Kind.HELLO)
+                && !sentence.has(Kind.NUMBER, Kind.KIND, Kind.FORM, Kind.CASE, Kind.CODE, Kind.COLON);
+    }
+
+    private static boolean isTalkOfDays(Sentence sentence) {
+        return sentence.has(Kind.ON, Kind.ON_ASKED)
+                && sentence.has(Kind.PAST, Kind.BYE)
+                && sentence.has(Kind.UNKNOWN, Kind.PAST)
+                && !sentence.has(OF_ORDER)
+                && !sentence.has(Kind.NUMBER, Kind.FORM, Kind.CASE, Kind.SAME, Kind.SAME_AS, Kind.DOUBLE, Kind.COLON);
     }
 
     /** "Make it 30." with nothing that says of what turns what was said before. */
     private static boolean isTurn(Sentence sentence) {
         boolean named = sentence.has(Kind.KIND, Kind.FORM, Kind.CODE);
-        boolean turns = sentence.has(Kind.SET, Kind.SET_TO, Kind.DROP, Kind.ONLY)
-                || sentence.has(Kind.OLD) && sentence.has(Kind.NUMBER);
+        boolean skips = sentence.has(Kind.DROP) && sentence.has(Kind.ON) && !sentence.has(Kind.NUMBER);
+        boolean turns = sentence.has(Kind.SET, Kind.SET_TO, Kind.ONLY)
+                || sentence.has(Kind.DROP) && !skips
+                || sentence.has(Kind.OLD, Kind.NO) && sentence.has(Kind.NUMBER)
+                || sentence.senses().stream().allMatch(s -> s.is(Kind.NUMBER, Kind.NOISE, Kind.COMMA, Kind.MORE))
+                        && sentence.has(Kind.NUMBER);
         return turns && !named && (sentence.has(Kind.NUMBER) || !sentence.has(Kind.UNKNOWN));
     }
 
@@ -136,6 +230,8 @@ final class MailLines {
                 .anyMatch(piece -> piece instanceof Piece.Doubt
                         || piece instanceof Piece.Talk && !sentence.has(Kind.HELLO, Kind.BYE));
         if (wanted || !strange) return pieces;
+        if (sentence.has(Kind.PAST) && !sentence.has(Kind.COLON))
+            return pieces.stream().filter(piece -> !(piece instanceof Days)).toList();
         return pieces.stream().map(MailLines::asked).toList();
     }
 

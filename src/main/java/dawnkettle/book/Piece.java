@@ -27,7 +27,7 @@ sealed interface Piece {
     /** Words in which no order is seen. */
     record Talk(String words) implements Piece {}
 
-    /** The wish itself; {@code product} and {@code packs} where it has them. */
+    /** The wish itself; {@code product} and {@code packs} where it has them; {@code as} a day it is like, or "more". */
     record Wish(Verb verb, String product, int packs, String as) {
         static Wish of(Verb verb) {
             return new Wish(verb, "", 0, "");

@@ -2,6 +2,7 @@ package dawnkettle.book;
 
 import dawnkettle.book.Piece.Days;
 import dawnkettle.book.Piece.Want;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -37,11 +38,33 @@ final class PlaceDays {
         List<Days> said =
                 place.units.stream().flatMap(unit -> unit.days().stream()).toList();
         Optional<String> against = against(said, subject);
-        if (against.isPresent()) place.all(asked(against.get()));
+        if (against.isPresent() && place.isHead(subject.get())) place.below(subject.get());
+        else if (against.isPresent()) place.all(asked(against.get()));
         else if (said.isEmpty()) place.all(subject.map(PlaceDays::one).orElse(asked(NO_DAY)));
         else if (said.stream().allMatch(days -> days.sameAs(said.get(0)))) place.single(said.get(0));
         else place.several();
         return place.placed;
+    }
+
+    /** A subject's day can head the first lines where later days head those below them. */
+    private boolean isHead(Days subject) {
+        boolean first = units.get(0).hasWants() && !units.get(0).hasDays();
+        boolean open = units.get(units.size() - 1).hasWants();
+        LocalDate day = subject.days().get(0);
+        return first
+                && open
+                && subject.days().size() == 1
+                && units.stream()
+                        .flatMap(unit -> unit.days().stream())
+                        .allMatch(days -> !days.behind() && days.days().stream().allMatch(said -> said.isAfter(day)))
+                && units.stream()
+                        .filter(Unit::hasDays)
+                        .allMatch(unit -> unit.beginsWithDays() && !unit.endsWithDays() || !unit.hasWants());
+    }
+
+    private void below(Days subject) {
+        heading = Optional.of(subject);
+        several();
     }
 
     private static Days asked(String why) {
@@ -132,6 +155,11 @@ final class PlaceDays {
                 unit.days().stream().allMatch(days -> days.sameAs(unit.days().get(0)))
                         && unit.days().size() > 1;
         Days days = asked(WHICH);
+        boolean nothing = unit.days().size() == 1
+                && unit.pieces().stream()
+                        .noneMatch(piece ->
+                                piece instanceof Want want && want.wish().verb() != Piece.Verb.SKIP);
+        if (nothing) days = unit.days().get(0);
         if (behind || one && !before) days = unit.days().get(0);
         for (int i = 0; i < main.size(); i++) {
             if (main.get(i) instanceof Days here) days = before ? here : behind ? nextDays(main, i, here) : days;

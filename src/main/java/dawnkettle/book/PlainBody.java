@@ -34,14 +34,18 @@ final class PlainBody {
         String unseen = "";
         int depth = 0;
         int at = 0;
+        boolean within = false;
         while (tag.find()) {
             if (depth == 0) text.append(whole, at, tag.start());
             at = tag.end();
             String name = tag.group(1).toLowerCase(Locale.ROOT);
             boolean closes = tag.group().startsWith("</");
-            if (depth == 0 && LINES.contains(" " + name + " ")) text.append('\n');
+            boolean cell = name.equals("td") || name.equals("th");
+            if (cell) within = !closes;
+            if (name.equals("tr") || name.equals("table")) within = false;
+            if (depth == 0 && LINES.contains(" " + name + " ")) text.append(within ? ' ' : '\n');
             if (depth == 0 && !closes && UNSEEN.contains(" " + name + " ")) unseen = name;
-            if (depth == 0 && (name.equals("td") || name.equals("th"))) text.append(' ');
+            if (depth == 0 && cell && !closes && !text.toString().endsWith("\n")) text.append('\t');
             if (name.equals(unseen)) depth = Math.max(0, depth + (closes ? -1 : 1));
             if (depth == 0) unseen = "";
         }

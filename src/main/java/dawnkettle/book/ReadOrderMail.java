@@ -2,7 +2,6 @@ package dawnkettle.book;
 
 import dawnkettle.book.Piece.Days;
 import dawnkettle.book.Piece.Doubt;
-import dawnkettle.book.Piece.Talk;
 import dawnkettle.book.ReadMail.Question;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -12,7 +11,6 @@ import java.util.regex.Pattern;
 
 /** Reads a customer's mail as a careful clerk would: what is not certain is asked, never guessed. */
 public final class ReadOrderMail {
-    private static final String UNCERTAIN = "Other words of your mail make this uncertain; is it meant?";
     private static final String TOO_LONG = "This is longer than we read; please send it in several mails.";
     private static final Pattern ANSWER = Pattern.compile("(?i)\\s*(?:re|aw|fwd?|rv|wg|tr)\\s*:.*");
 
@@ -99,23 +97,15 @@ public final class ReadOrderMail {
     }
 
     private ReadMail finished(Optional<Days> subject) {
-        ReadMail decided = Decide.of(PlaceDays.of(units, subject), written.date());
-        List<OrderWish> understood = new ArrayList<>(decided.understood());
-        questions.addAll(0, decided.questions());
-        for (Unit unit : units)
-            for (Piece piece : unit.pieces()) {
-                if (piece instanceof Doubt doubt) question(doubt.words(), doubt.why());
-                if (piece instanceof Talk said) talk.add(said.words());
-            }
-        if (clouded) {
-            understood.forEach(wish -> question(wish.words(), UNCERTAIN));
-            understood.clear();
-        }
-        if (understood.isEmpty()
+        Weigh weighed = new Weigh(units, lexicon, new FindProduct(context));
+        weighed.all(Decide.of(PlaceDays.of(units, subject), written.date()), clouded);
+        questions.addAll(0, weighed.questions());
+        units.stream().map(weighed::passedOver).flatMap(List::stream).forEach(talk::add);
+        if (weighed.understood().isEmpty()
                 && questions.isEmpty()
                 && own.quoted()
                 && own.lines().isEmpty())
             question(written.subject(), "What you forward or quote is not read; please write the order yourself.");
-        return new ReadMail(understood, questions.stream().distinct().toList(), talk);
+        return new ReadMail(weighed.understood(), questions.stream().distinct().toList(), talk);
     }
 }

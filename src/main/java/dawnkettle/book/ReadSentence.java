@@ -19,33 +19,17 @@ import java.util.Optional;
 final class ReadSentence {
     static final String UNREAD =
             "We do not understand these words; please write packs and product, as in: 12 firm 400.";
-    private static final String UNSURE = "We are not sure what you mean; please write packs and product.";
-    private static final Kind[] STRANGE = {
-        Kind.UNKNOWN,
-        Kind.UNSURE,
-        Kind.MONTH,
-        Kind.ORDINAL,
-        Kind.DATE,
-        Kind.MEASURE,
-        Kind.LAST,
-        Kind.NEXT,
-        Kind.THIS,
-        Kind.LAST_WEEK,
-        Kind.NEXT_WEEK,
-        Kind.AND_HALF,
-        Kind.WEEKDAY,
-        Kind.DAY,
-        Kind.FORGET,
-        Kind.CASE_AND_HALF
-    };
+    static final String UNSURE = "We are not sure what you mean; please write packs and product.";
     private static final Kind[] DEEDS = {
         Kind.SET, Kind.SET_TO, Kind.ONLY, Kind.OLD, Kind.DROP, Kind.NO, Kind.SKIP, Kind.SAME, Kind.SAME_AS, Kind.DOUBLE
     };
 
     private final Sentence sentence;
+    private final List<Part> parts;
     private final FindProduct products;
     private final Reckon reckon;
     private final Traps traps;
+    private final Leftover leftover;
     private final List<Piece> pieces = new ArrayList<>();
     private Optional<Kind> carried = Optional.empty();
     private boolean dropping;
@@ -55,29 +39,44 @@ final class ReadSentence {
 
     private ReadSentence(Sentence sentence, OrderReading context) {
         this.sentence = sentence;
+        this.parts = sentence.parts();
         this.products = new FindProduct(context);
         this.reckon = new Reckon(context, products);
         this.traps = new Traps(sentence, products);
+        this.leftover = new Leftover(sentence, parts);
     }
 
     static List<Piece> of(Sentence sentence, OrderReading context) {
         ReadSentence read = new ReadSentence(sentence, context);
-        read.sentence.parts().forEach(read::part);
+        read.parts.forEach(read::part);
         read.settle();
         return read.pieces;
     }
 
-    private void part(Part part) {
+    private void part(Part whole) {
+        Part part = withoutEach(whole);
         if (part.isDay()) day(part);
-        else if (part.has(STRANGE)) strange(part);
+        else if (part.has(Leftover.STRANGE)) strange(part);
         else if (part.has(Kind.OLD)) old(part);
         else if (part.isOfOrder()) items(part);
         else deed(part);
         boolean deeds = part.has(Kind.SET, Kind.SET_TO, Kind.ONLY, Kind.DROP, Kind.DOUBLE);
-        boolean figure = part.has(Kind.NUMBER) && !part.has(Kind.KIND, Kind.FORM, Kind.CODE, Kind.OLD);
-        loose |= figure && (deeds || !part.has(STRANGE));
-        if (!part.isDay()) strangeBefore = part.has(STRANGE);
-        dayBefore = part.isDay() || dayBefore && isLink(part);
+        boolean figure =
+                part.has(Kind.NUMBER) && !part.has(Kind.KIND, Kind.FORM, Kind.CODE, Kind.OLD) && !part.isSized();
+        loose |= figure && (deeds || !part.has(Leftover.STRANGE));
+        if (!part.isDay()) strangeBefore = part.has(Leftover.STRANGE);
+        dayBefore = part.isDay() || dayBefore && JoinDays.isLink(part);
+    }
+
+    /** "Mon and Tue each 6 firm": behind several days "each" says nothing new. */
+    private Part withoutEach(Part part) {
+        List<Sense> rest = part.senses().subList(1, part.senses().size());
+        boolean each = part.senses().get(0).is(Kind.EACH)
+                && !rest.isEmpty()
+                && !pieces.isEmpty()
+                && pieces.get(pieces.size() - 1) instanceof Days days
+                && days.days().size() > 1;
+        return each ? new Part(List.copyOf(rest), part.joined()) : part;
     }
 
     private void doubt(String why, Part part) {
@@ -95,28 +94,12 @@ final class ReadSentence {
         List<LocalDate> days = asked ? List.of() : List.of(LocalDate.parse(sense.value()));
         Days here = new Days(days, why, sentence.has(Kind.ALL), words(part));
         boolean follows = !pieces.isEmpty() && pieces.get(pieces.size() - 1) instanceof Days;
-        if (follows && dayBefore) pieces.set(pieces.size() - 1, both((Days) pieces.get(pieces.size() - 1), here));
+        if (follows && dayBefore)
+            pieces.set(pieces.size() - 1, JoinDays.both((Days) pieces.get(pieces.size() - 1), here));
         else {
-            if (follows) pieces.set(pieces.size() - 1, unsure((Days) pieces.get(pieces.size() - 1)));
-            pieces.add(follows ? unsure(here) : here);
+            if (follows) pieces.set(pieces.size() - 1, JoinDays.unsure((Days) pieces.get(pieces.size() - 1)));
+            pieces.add(follows ? JoinDays.unsure(here) : here);
         }
-    }
-
-    /** "Monday to Wednesday" */
-    private static Days unsure(Days days) {
-        return new Days(days.days(), days.asked().isEmpty() ? UNSURE : days.asked(), days.behind(), days.words());
-    }
-
-    /** "Wednesday and for Thursday" */
-    private boolean isLink(Part part) {
-        return part.senses().stream().allMatch(s -> s.is(Kind.NOISE) && s.until() - s.from() <= 3);
-    }
-
-    private static Days both(Days one, Days other) {
-        List<LocalDate> days = new ArrayList<>(one.days());
-        other.days().stream().filter(day -> !days.contains(day)).forEach(days::add);
-        String why = one.asked().isEmpty() ? other.asked() : one.asked();
-        return new Days(days, why, one.behind(), one.words() + ", " + other.words());
     }
 
     /** Words we do not know: an order that is asked about, or talk. */
@@ -124,11 +107,12 @@ final class ReadSentence {
         boolean behindDay = part.joined() && !pieces.isEmpty() && pieces.get(pieces.size() - 1) instanceof Days;
         if (behindDay) {
             Days day = (Days) pieces.remove(pieces.size() - 1);
-            pieces.add(unsure(day));
+            pieces.add(JoinDays.unsure(day));
         }
-        boolean vague = part.has(Kind.UNSURE) && !part.has(Kind.UNKNOWN);
+        boolean vague = part.has(Kind.UNSURE, Kind.VAGUE) && !part.has(Kind.UNKNOWN);
         boolean order = part.isOfOrder() || part.has(DEEDS) || vague;
-        if (order && !part.has(Kind.HELLO, Kind.BYE) || part.isOfOrder()) doubt(UNREAD, part);
+        if (leftover.isReason(part)) pieces.add(new Talk(words(part)));
+        else if (order && !part.has(Kind.HELLO, Kind.BYE) || part.isOfOrder()) doubt(UNREAD, part);
         else pieces.add(new Talk(words(part)));
     }
 
@@ -175,7 +159,8 @@ final class ReadSentence {
         else if (deed.is(Kind.SAME_AS) && !deed.value().isEmpty()) want(new Wish(Verb.AS, "", 0, deed.value()), part);
         else if (deed.is(Kind.SAME) && part.senses().get(part.senses().size() - 1) != null)
             want(Wish.of(Verb.COPY), part);
-        else if (deed.is(Kind.DROP, Kind.SET, Kind.DOUBLE, Kind.ONLY, Kind.NO)) carried = Optional.of(deed.kind());
+        else if (deed.is(Kind.DROP, Kind.SET, Kind.SET_TO, Kind.DOUBLE, Kind.ONLY, Kind.NO))
+            carried = Optional.of(deed.kind());
         else doubt("As on which day? Please write its date.", part);
     }
 
@@ -184,8 +169,10 @@ final class ReadSentence {
     }
 
     private void items(Part part) {
-        Optional<List<Item>> paired =
-                traps.isBroken(part) || traps.isEither(part) ? Optional.empty() : PairItems.of(part.senses(), products);
+        Part counted = traps.counted(part);
+        Optional<List<Item>> paired = traps.isBroken(part, carried) || traps.isEither(part)
+                ? Optional.empty()
+                : PairItems.of(counted.senses(), products);
         List<Kind> deeds = new ArrayList<>(part.senses().stream()
                 .filter(s -> s.is(DEEDS))
                 .map(Sense::kind)
@@ -209,8 +196,8 @@ final class ReadSentence {
             String words = items.size() == 1 ? words(part) : itemWords(item, items, part);
             if (item.figure().isEmpty() && dropping) wish(Verb.DROP, reckon.product(item), words);
             else if (item.figure().isEmpty()) pieces.add(new Doubt("How many packs are meant?", words));
-            else if (dropping) pieces.add(new Doubt(UNSURE, words));
-            else wish(Verb.MORE, reckon.packs(item), words);
+            else if (dropping && !part.has(Kind.MORE)) pieces.add(new Doubt(UNSURE, words));
+            else wish(part.has(Kind.MORE) ? "more" : "", Verb.MORE, reckon.packs(item), words);
         }
     }
 
@@ -225,14 +212,12 @@ final class ReadSentence {
     }
 
     private void wish(Verb verb, Reckoned reckoned, String words) {
-        if (!reckoned.isCertain()) pieces.add(new Doubt(reckoned.why(), words));
-        else pieces.add(new Want(new Wish(verb, reckoned.product(), reckoned.packs(), ""), words));
+        wish("", verb, reckoned, words);
     }
 
-    /** "6 firm only" can be a whole order. */
-    private static boolean endsIn(Part part) {
-        List<Kind> kinds = part.senses().stream().map(Sense::kind).toList();
-        return kinds.indexOf(Kind.NUMBER) < kinds.indexOf(Kind.ONLY);
+    private void wish(String as, Verb verb, Reckoned reckoned, String words) {
+        if (!reckoned.isCertain()) pieces.add(new Doubt(reckoned.why(), words));
+        else pieces.add(new Want(new Wish(verb, reckoned.product(), reckoned.packs(), as), words));
     }
 
     private void changed(Kind deed, List<Item> items, Part part) {
@@ -245,7 +230,7 @@ final class ReadSentence {
         boolean skipped = deed == Kind.SKIP
                 && part.senses().stream().anyMatch(s -> s.value().equals("or_drop"));
         boolean sets =
-                deed == Kind.SET || deed == Kind.ONLY && !endsIn(part) || deed == Kind.SET_TO && part.has(Kind.TO);
+                deed == Kind.SET || deed == Kind.ONLY && !part.endsInOnly() || deed == Kind.SET_TO && part.has(Kind.TO);
         if (deed == Kind.DROP) dropping = true;
         if (bare && !more && (deed == Kind.NO || deed == Kind.DROP || skipped))
             wish(Verb.DROP, reckon.product(item), words(part));
@@ -256,16 +241,28 @@ final class ReadSentence {
 
     /** What an unsure word or a change beside other wishes leaves uncertain. */
     private void settle() {
-        if (carried.isPresent()) pieces.add(new Doubt(UNSURE, sentence.words()));
+        if (carried.filter(deed -> deed == Kind.DROP && isDayAlone()).isPresent())
+            pieces.add(new Want(Wish.of(Verb.SKIP), sentence.words()));
+        else if (carried.isPresent()) pieces.add(new Doubt(UNSURE, sentence.words()));
         long wants = pieces.stream().filter(Want.class::isInstance).count();
         boolean sets = pieces.stream()
                 .anyMatch(piece -> piece instanceof Want want && want.wish().verb() == Verb.SET);
-        boolean unsure = sentence.parts().stream().anyMatch(part -> part.has(Kind.UNSURE) && !isPreamble(part));
-        if (unsure || loose || sets && wants > 1) pieces.replaceAll(ReadSentence::doubted);
+        boolean unsure = parts.stream().anyMatch(part -> part.has(Kind.UNSURE, Kind.PAST) && !isPreamble(part));
+        if (unsure || loose || traps.isOnlyAsking() || leftover.governs() || sets && wants > 1)
+            pieces.replaceAll(ReadSentence::doubted);
         boolean order = pieces.stream().anyMatch(piece -> piece instanceof Want || piece instanceof Doubt);
         if (order)
             pieces.replaceAll(
-                    piece -> piece instanceof Talk talk && !isGreeting(talk) ? new Doubt(UNREAD, talk.words()) : piece);
+                    piece -> piece instanceof Talk talk && !isHarmless(talk) ? new Doubt(UNREAD, talk.words()) : piece);
+    }
+
+    /** "Cancel Thursday completely" */
+    private boolean isDayAlone() {
+        return !sentence.has(Kind.UNKNOWN)
+                && !sentence.has(Kind.NUMBER)
+                && !parts.stream().anyMatch(Part::isOfOrder)
+                && !pieces.isEmpty()
+                && pieces.stream().allMatch(Days.class::isInstance);
     }
 
     /** "Last order before the holidays:" */
@@ -278,8 +275,9 @@ final class ReadSentence {
                 && sentence.senses().indexOf(part.senses().get(0)) == 0;
     }
 
-    private boolean isGreeting(Talk talk) {
-        return sentence.parts().stream()
-                .anyMatch(part -> part.has(Kind.HELLO, Kind.BYE) && words(part).equals(talk.words()));
+    private boolean isHarmless(Talk talk) {
+        return parts.stream()
+                .anyMatch(part -> (part.has(Kind.HELLO, Kind.BYE) || leftover.isReason(part))
+                        && words(part).equals(talk.words()));
     }
 }

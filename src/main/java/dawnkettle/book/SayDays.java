@@ -9,31 +9,17 @@ import java.util.Optional;
 
 /** Finds the days of delivery in a line: puts one sense {@code ON} or {@code ON_ASKED} in place of the words of each. */
 final class SayDays {
-    /** A sense that has nothing to do with a quantity before it. */
-    private static final Kind[] QUANTIFIED = {
-        Kind.KIND,
-        Kind.FORM,
-        Kind.CASE,
-        Kind.UNIT,
-        Kind.TIMES,
-        Kind.CODE,
-        Kind.DOZEN,
-        Kind.MEASURE,
-        Kind.SIZE,
-        Kind.MORE
-    };
-
     /** Beyond it "Fri 1 kit" is hardly the first of a month. */
     private static final int SOON = 14;
 
     private final DaysSaid days;
-    private final List<Sense> line;
+    private final DayWords line;
     private final List<Sense> found = new ArrayList<>();
     private int at;
 
     private SayDays(DaysSaid days, List<Sense> line) {
         this.days = days;
-        this.line = line;
+        this.line = new DayWords(line);
     }
 
     static List<Sense> in(List<Sense> line, DaysSaid days) {
@@ -43,20 +29,23 @@ final class SayDays {
     }
 
     private Sense sense(int index) {
-        return index >= 0 && index < line.size() ? line.get(index) : new Sense(Kind.STOP, "end", 0, 0);
+        return line.sense(index);
     }
 
     private boolean is(int index, Kind... kinds) {
-        return sense(index).is(kinds);
+        return line.is(index, kinds);
     }
 
     private void step() {
         if (is(at, Kind.SAME_AS)) sameAs();
+        else if (is(at, Kind.WEEK_OF)) weekOf();
+        else if (is(at, Kind.BEGUN)) begun();
+        else if (is(at, Kind.ORDINAL) && line.isWord(at) && !line.isDayWord(at)) strange();
         else if (is(at, Kind.NEXT, Kind.THIS) && is(at + 1, Kind.WEEKDAY)) thisOrNext();
         else if (is(at, Kind.NEXT_WEEK) && is(at + 1, Kind.WEEKDAY)) put(at + 1, days.weekday(sense(at + 1), true));
         else if (is(at, Kind.LAST) && is(at + 1, Kind.WEEKDAY)) past(at + 1);
         else if (is(at, Kind.WEEKDAY)) weekday();
-        else if (is(at, Kind.DAY)) put(at, days.inDays(sense(at), sense(at).figure()));
+        else if (is(at, Kind.DAY)) day();
         else if (!date(at, Optional.empty())) {
             found.add(is(at, Kind.MONTH) ? sense(at).to(Kind.UNKNOWN, "") : sense(at));
             at++;
@@ -67,6 +56,99 @@ final class SayDays {
     private void put(int last, Sense day) {
         found.add(sense(at).through(sense(last), day.kind(), day.value()));
         at = last + 1;
+    }
+
+    /** A sense of its own that is no day. */
+    private void strange() {
+        found.add(sense(at).to(Kind.UNKNOWN, ""));
+        at++;
+    }
+
+    /** "Same as last week", "same as last Friday": the day it is like, as {@link SayAgain} has it. */
+    private void sameAs() {
+        SayAgain again = SayAgain.of(line.senses(), at, days);
+        found.add(sense(at).through(sense(again.last()), Kind.SAME_AS, again.day()));
+        at = again.last() + 1;
+    }
+
+    /** "Week of 21 December": weekdays from here on are of that week. */
+    private void weekOf() {
+        int said = found.size();
+        at++;
+        while (is(at, Kind.NOISE)) at++;
+        days.takeAnyDay(true);
+        boolean dated =
+                date(at, Optional.empty()) && found.get(found.size() - 1).is(Kind.ON);
+        days.takeAnyDay(false);
+        if (dated) days.moveToWeekOf(LocalDate.parse(found.get(found.size() - 1).value()));
+        Sense week = found.size() > said ? found.remove(found.size() - 1) : sense(at - 1);
+        found.add(
+                dated ? week.to(Kind.NOISE, "") : DaysSaid.asked(week, "Which week is meant? Please write the dates."));
+    }
+
+    /** "Mo 7", "W 9 Dec": the beginning of a weekday before a date that agrees with it. */
+    private void begun() {
+        int before = found.size();
+        Sense begun = sense(at);
+        boolean dated =
+                date(at + 1, Optional.empty()) || is(at + 1, Kind.NUMBER) && is(at + 2, Kind.COLON) && bareDate(at + 1);
+        if (!dated) strange();
+        else if (found.get(before).is(Kind.ON)) {
+            int weekday =
+                    LocalDate.parse(found.get(before).value()).getDayOfWeek().getValue();
+            if (!begun.value().contains(String.valueOf(weekday)))
+                found.set(before, DaysSaid.asked(begun, DaysSaid.APART));
+        }
+    }
+
+    private boolean bareDate(int number) {
+        if (!sense(number).value().matches("\\d{1,2}")) return false;
+        put(
+                number,
+                days.dated(
+                        sense(at),
+                        Optional.empty(),
+                        days.dayOfMonth(sense(number).figure())));
+        return true;
+    }
+
+    /** "Tomorrow (Friday)", "tomorrow, the 4th": both name one day, or neither is certain. */
+    private void day() {
+        int here = at;
+        Sense relative = sense(at);
+        LocalDate meant = days.mailDay().plusDays(relative.figure());
+        int next = at + 1;
+        while (is(next, Kind.COMMA, Kind.BRACKET, Kind.DASH, Kind.NOISE) && next - at < 3) next++;
+        boolean weekday = is(next, Kind.WEEKDAY);
+        LocalDate said = days.latest();
+        boolean dated = !weekday && next > at && line.isDate(next);
+        if (weekday && sense(next).figure() != meant.getDayOfWeek().getValue())
+            put(next, DaysSaid.asked(relative, DaysSaid.APART));
+        else if (weekday && date(next, Optional.of(meant.getDayOfWeek()))) agree(here, meant);
+        else if (weekday && isDateBehind(next)) {
+            date(behind(next), Optional.of(meant.getDayOfWeek()));
+            agree(here, meant);
+        } else if (dated && date(next, Optional.empty())) agree(here, meant);
+        else {
+            days.backTo(said);
+            put(weekday ? next : at, days.inDays(relative, relative.figure()));
+        }
+    }
+
+    private int behind(int weekday) {
+        int next = weekday + 1;
+        while (is(next, Kind.COMMA, Kind.NOISE) && next - weekday < 3) next++;
+        return next;
+    }
+
+    private boolean isDateBehind(int weekday) {
+        return line.isDate(behind(weekday));
+    }
+
+    private void agree(int here, LocalDate meant) {
+        Sense last = found.get(found.size() - 1);
+        if (last.is(Kind.ON) && !last.value().equals(meant.toString()))
+            found.set(found.size() - 1, DaysSaid.asked(sense(here).through(last, Kind.ON, ""), DaysSaid.APART));
     }
 
     private void past(int last) {
@@ -96,16 +178,8 @@ final class SayDays {
             if (next < line.size()
                     && date(next, Optional.of(DayOfWeek.of(sense(at).figure())))) return;
             if (is(at + 1, Kind.NUMBER) && bareNumber()) return;
-            put(isShortened() ? at + 1 : at, days.weekday(sense(at), false));
+            put(line.isShortened(at) ? at + 1 : at, days.weekday(sense(at), false));
         }
-    }
-
-    /** "Thur." with its dot. */
-    private boolean isShortened() {
-        return is(at + 1, Kind.STOP)
-                && at + 2 < line.size()
-                && sense(at).until() - sense(at).from() <= 5
-                && sense(at + 1).from() == sense(at).until();
     }
 
     /** "Mon 14": a date, or fourteen packs? @return whether the figure was taken */
@@ -117,7 +191,8 @@ final class SayDays {
         boolean fits = date.map(day -> day.getDayOfWeek() == weekday).orElse(false);
         boolean soon =
                 date.map(day -> !day.isAfter(days.mailDay().plusDays(SOON))).orElse(false);
-        boolean quantity = is(at + 2, QUANTIFIED) || is(at + 2, Kind.NOISE) && is(at + 3, QUANTIFIED);
+        boolean quantity = is(at + 2, DayWords.QUANTIFIED) || is(at + 2, Kind.NOISE) && is(at + 3, DayWords.QUANTIFIED);
+        if (quantity && line.countsWithOthers(at + 1)) return false;
         if (quantity && !(fits && soon)) return false;
         if (quantity)
             put(
@@ -137,9 +212,9 @@ final class SayDays {
         if (is(from, Kind.NUMBER) && weekday.isPresent() && sense(from).value().matches("\\d{1,2}\\.\\d{1,2}"))
             return dated(from, weekday, days.figures(sense(from).value() + ".", weekday));
         if (is(from, Kind.NUMBER, Kind.ORDINAL) && sense(from).value().matches("\\d{1,2}")) {
-            int month = is(from + 1, Kind.NOISE) ? from + 2 : from + 1;
-            if (is(month, Kind.MONTH) && written(from)) return dayThenMonth(from, month, weekday);
-            if (is(from, Kind.ORDINAL))
+            int month = is(from + 1, Kind.NOISE) && sense(from + 1).value().equals("of") ? from + 2 : from + 1;
+            if (is(month, Kind.MONTH) && line.written(from)) return dayThenMonth(from, month, weekday);
+            if (is(from, Kind.ORDINAL) && !is(from + 1, Kind.FORM, Kind.CASE, Kind.UNIT))
                 return dated(from, weekday, days.dayOfMonth(sense(from).figure()));
         }
         if (!is(from, Kind.MONTH)) return false;
@@ -147,10 +222,6 @@ final class SayDays {
         if (!is(day, Kind.NUMBER, Kind.ORDINAL) || !sense(day).value().matches("\\d{1,2}")) return false;
         return dated(
                 day, weekday, days.monthDay(sense(from).figure(), sense(day).figure()));
-    }
-
-    private boolean written(int from) {
-        return is(from, Kind.ORDINAL) || sense(from).until() - sense(from).from() <= 2;
     }
 
     private boolean dayThenMonth(int from, int month, Optional<DayOfWeek> weekday) {
@@ -180,37 +251,6 @@ final class SayDays {
         Optional<DayOfWeek> behind = weekday(end + 1);
         if (weekday.isEmpty() && behind.isPresent()) end = is(end + 1, Kind.WEEKDAY) ? end + 1 : end + 2;
         put(end, days.dated(sense(at), weekday.or(() -> behind), otherYear ? Optional.empty() : date));
-        return true;
-    }
-
-    /** "Same as last week", "same as last Friday", "same as Thursday 10th". */
-    private void sameAs() {
-        int next = at + 1;
-        while (is(next, Kind.NOISE) && next < line.size()) next++;
-        LocalDate mail = days.mailDay();
-        if (is(next, Kind.LAST_WEEK)) put(next, sense(at).to(Kind.SAME_AS, "week"));
-        else if (is(next, Kind.LAST) && is(next + 1, Kind.WEEKDAY)) put(next + 1, last(sense(next + 1), mail));
-        else if (is(next, Kind.WEEKDAY) && is(next + 1, Kind.LAST)) put(next + 1, last(sense(next), mail));
-        else if (is(next, Kind.WEEKDAY) && dateNearby(next, mail)) return;
-        else put(at, sense(at));
-    }
-
-    /** The last such weekday, where no other can be meant: one of the week before the mail's. */
-    private Sense last(Sense weekday, LocalDate mail) {
-        LocalDate day = mail.minusDays(1);
-        while (day.getDayOfWeek() != DayOfWeek.of(weekday.figure())) day = day.minusDays(1);
-        boolean weekBefore = day.isBefore(days.nextMonday().minusDays(7));
-        return sense(at).to(Kind.SAME_AS, weekBefore ? day.toString() : "");
-    }
-
-    private boolean dateNearby(int weekday, LocalDate mail) {
-        int day = is(weekday + 1, Kind.NOISE) ? weekday + 2 : weekday + 1;
-        if (!is(day, Kind.ORDINAL, Kind.NUMBER) || !sense(day).value().matches("\\d{1,2}")) return false;
-        List<LocalDate> fitting = new ArrayList<>();
-        for (LocalDate d = mail.minusDays(20); d.isBefore(mail.plusDays(20)); d = d.plusDays(1))
-            if (d.getDayOfMonth() == sense(day).figure()
-                    && d.getDayOfWeek().getValue() == sense(weekday).figure()) fitting.add(d);
-        put(day, sense(at).to(Kind.SAME_AS, fitting.size() == 1 ? fitting.get(0).toString() : ""));
         return true;
     }
 }

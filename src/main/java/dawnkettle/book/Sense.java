@@ -13,12 +13,17 @@ record Sense(Kind kind, String value, int from, int until) {
         WEEKDAY,
         MONTH,
         DAY,
+        /** One or two letters before a date that a weekday can begin with; its value the weekdays. */
+        BEGUN,
         THIS,
         NEXT,
         LAST,
         NEXT_WEEK,
         LAST_WEEK,
+        /** "Week of", before a date. */
+        WEEK_OF,
         ALL,
+        EACH,
         NUMBER,
         DOZEN,
         A,
@@ -47,6 +52,14 @@ record Sense(Kind kind, String value, int from, int until) {
         REST,
         MORE,
         UNSURE,
+        /** Makes a figure beside it uncertain, and nothing else: "about", "just". */
+        VAGUE,
+        /** An hour of the day, or what stands behind one. */
+        CLOCK,
+        /** Of what was: got, left, last time. */
+        PAST,
+        /** "Because": what follows is a reason. */
+        REASON,
         FORGET,
         HELLO,
         BYE,

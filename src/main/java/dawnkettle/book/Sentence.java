@@ -9,6 +9,13 @@ record Sentence(String line, List<Sense> senses) {
     private static final int SHORT = 5;
     private static final Kind[] OF_ORDER = {Kind.NUMBER, Kind.KIND, Kind.FORM, Kind.CODE, Kind.CASE, Kind.SIZE};
 
+    private static final Kind[] OF_SIZE = {
+        Kind.SIZE, Kind.NOISE, Kind.UNIT, Kind.BRACKET, Kind.DASH, Kind.QUESTION_MARK, Kind.BY
+    };
+    private static final Kind[] STRANGE = {
+        Kind.UNKNOWN, Kind.UNSURE, Kind.VAGUE, Kind.PAST, Kind.OLD, Kind.DROP, Kind.NO
+    };
+
     Sentence {
         senses = List.copyOf(senses);
     }
@@ -25,6 +32,36 @@ record Sentence(String line, List<Sense> senses) {
 
         boolean isOfOrder() {
             return has(OF_ORDER);
+        }
+
+        /** "10 half-litres" */
+        boolean isSized() {
+            List<Sense> own = senses.stream().filter(s -> !s.is(Kind.NOISE)).toList();
+            return own.size() > 1 && own.get(0).is(Kind.NUMBER) && own.get(1).is(Kind.SIZE);
+        }
+
+        /** "6 firm only" can be a whole order. */
+        boolean endsInOnly() {
+            List<Kind> kinds = senses.stream().map(Sense::kind).toList();
+            return kinds.indexOf(Kind.NUMBER) < kinds.indexOf(Kind.ONLY);
+        }
+
+        private boolean goesOnIn(Part next) {
+            boolean named = has(Kind.KIND, Kind.CODE) && !has(STRANGE);
+            boolean nextNamed = next.has(Kind.KIND, Kind.FORM, Kind.CODE);
+            boolean open = !has(Kind.NUMBER, Kind.A) && next.begins(Kind.NUMBER, Kind.SIZE, Kind.A);
+            boolean size = next.senses().stream().allMatch(s -> s.is(OF_SIZE)) && next.has(Kind.SIZE);
+            return (named || has(Kind.FORM) && open) && !nextNamed && !next.has(STRANGE) && (open || size);
+        }
+
+        private boolean begins(Kind... kinds) {
+            return senses.get(0).is(kinds);
+        }
+
+        private Part with(Part next) {
+            List<Sense> both = new ArrayList<>(senses);
+            both.addAll(next.senses());
+            return new Part(List.copyOf(both), joined);
         }
     }
 
@@ -47,7 +84,7 @@ record Sentence(String line, List<Sense> senses) {
         for (int i = 0; i < senses.size(); i++) {
             Sense sense = senses.get(i);
             boolean ends = sense.is(Kind.QUESTION_MARK) || sense.is(Kind.STOP) && ends(line, senses, i);
-            if (!ends && !(sense.is(Kind.STOP) && isShort(senses, i))) now.add(stopped(line, sense));
+            if (!ends && !(sense.is(Kind.STOP) && isShort(line, senses, i))) now.add(stopped(line, sense));
             if (ends && !now.isEmpty()) {
                 if (sense.is(Kind.QUESTION_MARK)) now.add(sense);
                 all.add(new Sentence(line, now));
@@ -64,9 +101,12 @@ record Sentence(String line, List<Sense> senses) {
     }
 
     /** "cs." */
-    private static boolean isShort(List<Sense> senses, int at) {
+    private static boolean isShort(String line, List<Sense> senses, int at) {
         if (at == 0) return false;
         Sense before = senses.get(at - 1);
+        boolean anew = at + 1 < senses.size()
+                && Character.isUpperCase(line.charAt(senses.get(at + 1).from()));
+        if (anew && before.is(Kind.KIND, Kind.ON, Kind.ON_ASKED, Kind.SIZE)) return false;
         return before.is(Kind.CASE, Kind.UNIT, Kind.ON, Kind.ON_ASKED, Kind.MEASURE, Kind.SIZE, Kind.KIND)
                 && before.until() - before.from() <= SHORT;
     }
@@ -76,7 +116,7 @@ record Sentence(String line, List<Sense> senses) {
         if (line.charAt(stop.from()) == '!' || at + 1 == senses.size()) return true;
         boolean apart = Character.isWhitespace(line.charAt(stop.until()));
         return apart
-                && !isShort(senses, at)
+                && !isShort(line, senses, at)
                 && Character.isUpperCase(line.charAt(senses.get(at + 1).from()));
     }
 
@@ -99,21 +139,18 @@ record Sentence(String line, List<Sense> senses) {
             else now.add(sense);
         }
         if (!now.isEmpty()) parts.add(new Part(List.copyOf(now), joined));
-        return isEntry(parts) ? List.of(new Part(joined(parts), false)) : parts;
+        return joined(parts);
     }
 
-    /** "Half blocks, 12" */
-    private static boolean isEntry(List<Part> parts) {
-        return parts.size() == 2
-                && parts.get(0).has(Kind.KIND, Kind.FORM, Kind.CODE)
-                && !parts.get(0).has(Kind.NUMBER, Kind.A)
-                && parts.get(1).senses().get(0).is(Kind.NUMBER)
-                && !parts.get(1).has(Kind.KIND, Kind.FORM, Kind.CODE);
-    }
-
-    private static List<Sense> joined(List<Part> parts) {
-        List<Sense> all = new ArrayList<>();
-        parts.forEach(part -> all.addAll(part.senses()));
+    /** A comma stands within an entry: "Half blocks, 12", "firm, 400 g, 12", "12 firm, 400 g". */
+    private static List<Part> joined(List<Part> parts) {
+        List<Part> all = new ArrayList<>();
+        for (Part part : parts) {
+            Part before = all.isEmpty() ? part : all.get(all.size() - 1);
+            boolean goesOn = before != part && !before.isDay() && !part.isDay() && before.goesOnIn(part);
+            if (goesOn) all.set(all.size() - 1, before.with(part));
+            else all.add(part);
+        }
         return all;
     }
 }

@@ -22,24 +22,25 @@ final class Slip {
     /** A known word and what it means. */
     record Known(String word, String meaning) {}
 
-    static Optional<String> meaning(String written, Collection<Known> known) {
+    /** The known word that was meant. */
+    static Optional<String> meant(String written, Collection<Known> known) {
         int most = most(written);
         if (most == 0) return Optional.empty();
         int best = Integer.MAX_VALUE;
         int other = Integer.MAX_VALUE;
         String meaning = "";
+        String word = "";
         for (Known one : known) {
             if (Math.abs(one.word().length() - written.length()) > 2) continue;
             int cost = cost(written, one.word());
-            if (one.meaning().equals(meaning)) best = Math.min(best, cost);
-            else if (cost < best) {
-                other = best;
-                best = cost;
-                meaning = one.meaning();
-            } else other = Math.min(other, cost);
+            if (!one.meaning().equals(meaning)) other = Math.min(other, Math.max(best, cost));
+            if (cost >= best) continue;
+            best = cost;
+            meaning = one.meaning();
+            word = one.word();
         }
         boolean certain = best <= most && other - best >= MARGIN;
-        return certain ? Optional.of(meaning) : Optional.empty();
+        return certain ? Optional.of(word) : Optional.empty();
     }
 
     private static int most(String written) {

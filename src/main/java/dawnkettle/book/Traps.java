@@ -4,12 +4,12 @@ import dawnkettle.book.Sense.Kind;
 import dawnkettle.book.Sentence.Part;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 
 /** Words of an order that look clear and can be meant in two ways. */
 record Traps(Sentence sentence, FindProduct products) {
     /** "10-12" is no figure; "by" and "to" stand before a day, or in a change. */
-    boolean isBroken(Part part) {
+    boolean isBroken(Part part, Optional<Kind> carried) {
         List<Sense> senses = part.senses();
         for (int i = 2; i < senses.size(); i++)
             if (senses.get(i).is(Kind.NUMBER) && senses.get(i - 1).is(Kind.DASH) && isCount(senses, i - 2)) return true;
@@ -17,8 +17,31 @@ record Traps(Sentence sentence, FindProduct products) {
         for (int i = 1; i < senses.size(); i++)
             if (senses.get(i - 1).is(Kind.NUMBER, Kind.A) && isOf(senses.get(i))) return true;
         boolean by = senses.stream().anyMatch(s -> s != last && s.is(Kind.BY));
-        boolean to = senses.stream().anyMatch(s -> s != last && s.is(Kind.TO)) && !part.has(Kind.SET_TO, Kind.SET);
+        boolean to = senses.stream().anyMatch(s -> s != last && s.is(Kind.TO))
+                && !part.has(Kind.SET_TO, Kind.SET)
+                && carried.isEmpty();
         return by || to;
+    }
+
+    /** "Case of firm": one. */
+    Part counted(Part part) {
+        List<Sense> senses = new ArrayList<>(part.senses());
+        if (senses.size() < 3 || part.has(Kind.NUMBER, Kind.A)) return part;
+        Sense pack = senses.get(0);
+        boolean one =
+                pack.is(Kind.CASE, Kind.FORM) && !sentence.words(List.of(pack)).endsWith("s") && isOf(senses.get(1));
+        if (one) senses.add(0, pack.to(Kind.NUMBER, "1"));
+        return one ? new Part(List.copyOf(senses), part.joined()) : part;
+    }
+
+    /** "6 firm for Friday?": a question in which nothing is asked for. */
+    boolean isOnlyAsking() {
+        return sentence.has(Kind.QUESTION_MARK) && !asksFor(sentence);
+    }
+
+    static boolean asksFor(Sentence sentence) {
+        return sentence.senses().stream()
+                .anyMatch(s -> s.is(Kind.NOISE) && s.value().equals("request"));
     }
 
     private boolean isCount(List<Sense> senses, int at) {
@@ -31,8 +54,7 @@ record Traps(Sentence sentence, FindProduct products) {
 
     /** "2 cases of firm and 1 of medium": one what? */
     private boolean isOf(Sense sense) {
-        String word = sentence.words(List.of(sense)).toLowerCase(Locale.ROOT);
-        return sense.is(Kind.NOISE) && (word.equals("of") || word.equals("de"));
+        return sense.is(Kind.NOISE) && sense.value().equals("of");
     }
 
     /** "16 x firm", where the customer also takes extra firm that fits the words. */

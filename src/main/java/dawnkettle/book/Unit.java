@@ -4,10 +4,14 @@ import dawnkettle.book.Piece.Days;
 import dawnkettle.book.Piece.Want;
 import java.util.List;
 
-/** A sentence as it was read: its days and wishes decide which day is whose. */
-record Unit(List<Piece> pieces, String words) {
+/** A sentence as it was read: its days and wishes decide which day is whose. @param isAsked whether it asks for something, "please" */
+record Unit(List<Piece> pieces, String words, boolean isAsked) {
     Unit {
         pieces = List.copyOf(pieces);
+    }
+
+    Unit(List<Piece> pieces, String words) {
+        this(pieces, words, false);
     }
 
     /** Days and wishes only. */
@@ -15,6 +19,10 @@ record Unit(List<Piece> pieces, String words) {
         return pieces.stream()
                 .filter(piece -> piece instanceof Days || piece instanceof Want)
                 .toList();
+    }
+
+    private List<Piece> order() {
+        return pieces.stream().filter(piece -> !(piece instanceof Piece.Talk)).toList();
     }
 
     List<Days> days() {
@@ -33,10 +41,10 @@ record Unit(List<Piece> pieces, String words) {
     }
 
     boolean beginsWithDays() {
-        return !main().isEmpty() && main().get(0) instanceof Days;
+        return !order().isEmpty() && order().get(0) instanceof Days;
     }
 
     boolean endsWithDays() {
-        return !main().isEmpty() && main().get(main().size() - 1) instanceof Days;
+        return !order().isEmpty() && order().get(order().size() - 1) instanceof Days;
     }
 }

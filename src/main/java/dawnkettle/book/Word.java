@@ -21,6 +21,9 @@ record Word(String bare, int from, int until) {
                     + "|\\d{1,2}\\.\\d{1,2}\\.(?:\\d{2,4})?(?!\\d)" // 4.12.
                     + "|\\d{1,2}:\\d{2}(?!\\d)" // 6:30
                     + "|\\d+(?:st|nd|rd|th)(?!\\p{L})" // 4th
+                    + "|\\d{3,4}(?='?s(?!\\p{L}))" // 400s
+                    + "|[-=]{1,3}>|[→➔]" // ->
+                    + "|\\.{2,}|…|-{2,}|_{2,}"
                     + "|\\d+(?:[.,]\\d+)?"
                     + "|\\p{L}[\\p{L}\\p{M}]*(?:['’]\\p{L}+)?"
                     + "|\\S");
@@ -47,8 +50,11 @@ record Word(String bare, int from, int until) {
     }
 
     private static String bare(String word) {
-        String plain = ACCENTS.matcher(Normalizer.normalize(word.replace('’', '\''), Normalizer.Form.NFD))
-                .replaceAll("");
+        boolean simple = word.chars().allMatch(c -> c < 128);
+        String plain = simple
+                ? word
+                : ACCENTS.matcher(Normalizer.normalize(word.replace('’', '\''), Normalizer.Form.NFD))
+                        .replaceAll("");
         if (plain.isEmpty()) return NO_WORD;
         boolean owned = plain.length() > 4 && plain.endsWith("'s");
         return owned ? plain.substring(0, plain.length() - 2) : plain;

@@ -24,6 +24,7 @@ final class LetterHtml {
             p{margin:4px 0}
             ul{margin:4px 0;padding-left:20px}
             li{margin:4px 0}
+            li,p,h1,h2{overflow-wrap:anywhere}
             .lead{border-left:6px solid #2f6b3d;background:#eef4ee;padding:10px 12px}
             .lead.bad{border-left-color:#a3261b;background:#fbeeec}
             .lead p:first-child{font-weight:700}

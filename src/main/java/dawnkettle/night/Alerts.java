@@ -20,7 +20,7 @@ final class Alerts {
     private static final Duration NIGHT = Duration.ofHours(12);
 
     /** So many a night wake a person, more make nobody look. Common practice, no source. */
-    private static final int MOST = 8;
+    static final int MOST = 8;
 
     private final Office office;
     private final Letters letters;
@@ -45,11 +45,16 @@ final class Alerts {
 
     /** The first at once; what comes while something told is still open waits until an hour after the last mail. */
     private boolean isTime(List<KeptAlarm> open, Instant now) {
-        if (rows().mailsSince(now.minus(NIGHT)) >= MOST) return false;
+        if (mailsOfTheNight(office) >= MOST) return false;
         boolean isFirst = open.stream().allMatch(alarm -> alarm.toldAt().isEmpty());
         Optional<Instant> last = rows().lastTold();
         return isFirst && rows().over().isEmpty()
                 || last.map(told -> !now.isBefore(told.plus(HOUR))).orElse(true);
+    }
+
+    /** Mails that count towards the night's cap. */
+    static int mailsOfTheNight(Office office) {
+        return office.ledger().alarms().mailsSince(office.now().minus(NIGHT));
     }
 
     private void tell(List<KeptAlarm> open, List<String> to, Instant now) {
@@ -61,7 +66,7 @@ final class Alerts {
                 .filter(alarm -> alarm.toldAt().isPresent())
                 .map(Alerts::alarm)
                 .toList();
-        boolean isLast = rows().mailsSince(now.minus(NIGHT)) == MOST - 1;
+        boolean isLast = mailsOfTheNight(office) == MOST - 1;
         Mail mail = new AlertMail(office.shop().house(), id("alert", now), now)
                 .of(fresh, before, isLast)
                 .addressedTo(to);

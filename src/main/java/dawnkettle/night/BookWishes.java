@@ -40,8 +40,8 @@ final class BookWishes {
     private int lines;
     private OrderBook book;
 
-    /** A wish that is in the book now, in words, and the day it is for. */
-    record Told(LocalDate day, String words) {}
+    /** A wish that is in the book now, in words, the day it is for, and the words it was read from. */
+    record Told(LocalDate day, String words, String from) {}
 
     BookWishes(Office office, Customer customer, String origin) {
         this.office = office;
@@ -76,7 +76,7 @@ final class BookWishes {
 
     private void more(More wish) {
         if (!canHave(wish, wish.product())) return;
-        if (add(wish, wish.product(), wish.packs())) told(wish.day(), wish.packs() + " " + name(wish.product()));
+        if (add(wish, wish.product(), wish.packs())) told(wish, wish.packs() + " × " + name(wish.product()));
     }
 
     private boolean add(OrderWish wish, String product, int packs) {
@@ -110,7 +110,11 @@ final class BookWishes {
         }
         if (packs > 0 && !canHave(wish, product)) return;
         if (there.isEmpty() ? add(wish, product, packs) : amend(wish, there, packs))
-            told(wish.day(), packs == 0 ? "no " + name(product) : packs + " " + name(product) + " in all");
+            told(
+                    wish,
+                    packs == 0
+                            ? "no " + name(product)
+                            : packs + " × " + name(product) + " in all, in place of what was there");
     }
 
     /** The first line carries all of it; the others are cancelled. */
@@ -166,8 +170,8 @@ final class BookWishes {
         questions.add(new Question(wish.words(), why));
     }
 
-    private void told(LocalDate day, String words) {
-        booked.add(new Told(day, words));
+    private void told(OrderWish wish, String words) {
+        booked.add(new Told(wish.day(), words, wish.words()));
     }
 
     private String name(String product) {

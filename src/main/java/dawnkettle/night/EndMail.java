@@ -105,7 +105,7 @@ final class EndMail {
                 : new ObeyLines(office, origin, permitted(sender))
                         .obey(mail.content().body());
         boolean answered = mayAnswer(sender);
-        if (answered) letters.queue(reply(number, mail.sender().from().orElseThrow(), outcome));
+        if (answered) letters.queue(reply(number, mail, outcome));
         String said = "mail of " + sender.word() + ": " + said(outcome)
                 + (answered ? "" : "; not answered, too many replies");
         return new MailEnd(
@@ -128,14 +128,20 @@ final class EndMail {
                 && night.size() < settings().limits().aNight();
     }
 
-    private Mail reply(long number, String to, Outcome outcome) {
+    private Mail reply(long number, Arrived mail, Outcome outcome) {
         LocalDate today =
                 LocalDate.ofInstant(office.now(), office.shop().house().zone());
-        String verdict = outcome.open() == 0
+        Answer.Asked asked = new Answer.Asked(
+                mail.sender().from().orElseThrow(), mail.content().subject());
+        return new Answer(office.shop().house(), Mail.idOf(today, "reply", Math.toIntExact(number)))
+                .of(asked, verdict(outcome), outcome.open() == 0, outcome.parts());
+    }
+
+    private static String verdict(Outcome outcome) {
+        if (outcome.done() == 0) return "Nothing is taken yet: please look.";
+        return outcome.open() == 0
                 ? "All of it is taken: " + said(outcome) + "."
                 : "Please look: " + said(outcome) + ".";
-        return new Answer(office.shop().house(), Mail.idOf(today, "reply", Math.toIntExact(number)))
-                .of(to, verdict, outcome.open() == 0, outcome.parts());
     }
 
     private static String said(Outcome outcome) {

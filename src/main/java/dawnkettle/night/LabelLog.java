@@ -57,7 +57,7 @@ final class LabelLog implements LabelJournal {
     @Override
     public void paused(String why) {
         office.tell("the label printer waits: " + why);
-        new PauseMail(office).tell("the label printer waits", why + "\n\nIt goes on by itself once that is done.");
+        new PauseMail(office).tell("the label printer waits", why + ".");
     }
 
     @Override

@@ -1,9 +1,14 @@
 package dawnkettle.night;
 
+import dawnkettle.mail.Alarm;
+import dawnkettle.mail.AlertMail;
 import dawnkettle.mail.Mail;
+import dawnkettle.store.KeptAlarm;
 import dawnkettle.trouble.Trouble;
+import java.time.Instant;
 import java.time.ZonedDateTime;
 import java.util.List;
+import java.util.Optional;
 
 /** Tells a person by mail, while a device waits for them; the alerts of each look at the ledger come only once it has given up. */
 final class PauseMail {
@@ -15,29 +20,55 @@ final class PauseMail {
         this.office = office;
     }
 
-    /** One mail about the same thing in half an hour, however often it is said. What keeps it from going out stops nothing. */
-    void tell(String about, String text) {
+    /**
+     * One mail about the same thing in half an hour, however often it is said, and counted with the night's other alerts.
+     * What keeps it from going out stops nothing.
+     *
+     * @param about what waits, as a subject says it
+     */
+    void tell(String about, String todo) {
         List<String> to = office.papers().settings().letters().alertTo();
         if (to.isEmpty()) return;
-        ZonedDateTime now = office.now().atZone(office.shop().house().zone());
-        int slot = (now.getHour() * 60 + now.getMinute()) / MINUTES_BETWEEN;
-        String id = Mail.idOf(now.toLocalDate(), "alert-" + about.replace(' ', '-'), slot);
-        String subject = office.shop().house().name() + ": " + about;
+        Instant now = office.now();
+        ZonedDateTime local = now.atZone(office.shop().house().zone());
+        int slot = (local.getHour() * 60 + local.getMinute()) / MINUTES_BETWEEN;
+        String id = Mail.idOf(local.toLocalDate(), "alert-" + about.replace(' ', '-'), slot);
         try {
-            Letters letters = new Letters(office);
-            letters.queue(new Mail(id, to, subject, body(text), List.of()));
-            letters.deliver();
+            if (office.ledger().outbox().find(id).isEmpty())
+                tell(
+                        id,
+                        new Alarm(id, about, "It goes on by itself once that is done.", todo, Optional.empty(), true),
+                        now);
         } catch (Trouble trouble) {
             office.tell("no mail says so: " + trouble.getMessage());
         }
     }
 
-    private static Mail.Body body(String text) {
-        String safe = text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
-        return new Mail.Body(
-                text + "\n",
-                "<!DOCTYPE html>\n<html><body><main>\n<p>" + safe.replace("\n", "<br>\n")
-                        + "</p></main></body></html>\n",
-                List.of());
+    private void tell(String id, Alarm alarm, Instant now) {
+        int before = Alerts.mailsOfTheNight(office);
+        if (before >= Alerts.MOST) {
+            office.tell("no mail says so: " + Alerts.MOST + " alerts went out tonight; look at status");
+            return;
+        }
+        Letters letters = new Letters(office);
+        Mail mail = new AlertMail(office.shop().house(), id, now)
+                .of(List.of(alarm), List.of(), before == Alerts.MOST - 1)
+                .addressedTo(office.papers().settings().letters().alertTo());
+        office.ledger().inTransaction(() -> {
+            letters.queue(mail);
+            office.ledger().alarms().passed(kept(alarm), now);
+        });
+        letters.deliver();
+    }
+
+    private static KeptAlarm kept(Alarm alarm) {
+        return new KeptAlarm(
+                alarm.key(),
+                alarm.happened(),
+                alarm.safe(),
+                alarm.todo(),
+                alarm.by(),
+                alarm.passes(),
+                Optional.empty());
     }
 }

@@ -13,6 +13,7 @@ import dawnkettle.mail.Arrived;
 import dawnkettle.mail.Mail;
 import dawnkettle.night.ObeyLines.Outcome;
 import dawnkettle.shop.Customer;
+import dawnkettle.shop.Product;
 import dawnkettle.trouble.Problem;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -44,31 +45,46 @@ final class ServeOrder {
         for (OrderWish wish : read.understood())
             if (office.edges().mail().in().settings().limits().booksWords()) wishes.take(wish);
             else open.add("“" + wish.words() + "”: " + said(wish) + "; somebody of the shop will book it.");
-        for (BookWishes.Told told : wishes.booked()) booked.add(DAY.format(told.day()) + ": " + told.words());
         for (Question question : read.questions()) ask(question);
         for (Question question : wishes.questions()) ask(question);
         for (Mail.Attachment table : content.tables()) take(table);
-        if (booked.isEmpty() && open.isEmpty()) open.add("No order was seen in it. Somebody of the shop will read it.");
-        return new Outcome(
-                booked.size(),
-                open.size(),
-                List.of(
-                        new Answer.Part("Taken", booked),
-                        new Answer.Part("Not taken: please write again", open),
-                        new Answer.Part("Until when it can be changed", untilWhen(wishes)),
-                        new Answer.Part("Passed over", read.passedOver())));
+        if (wishes.booked().isEmpty() && booked.isEmpty() && open.isEmpty())
+            open.add("No order was seen in it. Somebody of the shop will read it.");
+        List<Answer.Part> parts = new ArrayList<>(days(wishes));
+        parts.add(new Answer.Part("Of your table", booked));
+        parts.add(new Answer.Part("Not taken: please write again", open));
+        parts.add(new Answer.Part("Not read as an order", read.passedOver()));
+        return new Outcome(wishes.booked().size() + booked.size(), open.size(), parts);
+    }
+
+    /** A day's lines and until when they can be changed. */
+    private List<Answer.Part> days(BookWishes wishes) {
+        List<Answer.Part> parts = new ArrayList<>();
+        for (LocalDate day : wishes.days()) {
+            List<String> lines = new ArrayList<>();
+            for (BookWishes.Told told : wishes.booked())
+                if (told.day().equals(day)) lines.add(told.words() + ", from your words “" + told.from() + "”");
+            lines.add(untilWhen(wishes, day));
+            parts.add(new Answer.Part(DAY.format(day), lines));
+        }
+        return parts;
     }
 
     /** What was understood, for whoever books it. */
-    private static String said(OrderWish wish) {
+    private String said(OrderWish wish) {
         String day = " for " + DAY.format(wish.day());
-        if (wish instanceof OrderWish.More more) return "understood as " + more.packs() + " " + more.product() + day;
+        if (wish instanceof OrderWish.More more)
+            return "understood as " + more.packs() + " × " + name(more.product()) + day;
         if (wish instanceof OrderWish.SetTo set)
-            return "understood as " + set.packs() + " " + set.product() + " in all" + day;
-        if (wish instanceof OrderWish.Drop drop) return "understood as no " + drop.product() + day;
-        if (wish instanceof OrderWish.Twice twice) return "understood as twice the " + twice.product() + day;
+            return "understood as " + set.packs() + " × " + name(set.product()) + " in all" + day;
+        if (wish instanceof OrderWish.Drop drop) return "understood as no " + name(drop.product()) + day;
+        if (wish instanceof OrderWish.Twice twice) return "understood as twice the " + name(twice.product()) + day;
         if (wish instanceof OrderWish.SameAs same) return "understood as the same as on " + DAY.format(same.as()) + day;
         return "understood as nothing" + day;
+    }
+
+    private String name(String code) {
+        return office.shop().findProduct(code).map(Product::name).orElse(code) + " (" + code + ")";
     }
 
     private ReadMail read(Arrived.Content content) {
@@ -88,15 +104,11 @@ final class ServeOrder {
         open.add("“" + question.words() + "”: " + question.why());
     }
 
-    private List<String> untilWhen(BookWishes wishes) {
-        List<String> until = new ArrayList<>();
+    private String untilWhen(BookWishes wishes, LocalDate day) {
         ZoneId zone = office.shop().house().zone();
-        for (LocalDate day : wishes.days())
-            until.add(DAY.format(day) + ": "
-                    + wishes.changeableUntil(day)
-                            .map(close -> "until " + TIME.format(close.atZone(zone)))
-                            .orElse("the book is closed; what came now counts as late, and is made if there is room"));
-        return until;
+        return wishes.changeableUntil(day)
+                .map(close -> "It can be changed until " + TIME.format(close.atZone(zone)) + ".")
+                .orElse("The book is closed: what came now counts as late, and is made if there is room.");
     }
 
     /** A CSV goes the drop folder's way, and may name nobody else's lines. */

@@ -48,6 +48,18 @@ public final class AlarmRows {
         });
     }
 
+    /** What was told at once and by itself, and is over with it. */
+    public void passed(KeptAlarm alarm, Instant now) {
+        sql.inTransaction(() -> {
+            insert(alarm, now);
+            return sql.write(
+                    "UPDATE alarm SET told_at = ?, cleared_at = ? WHERE key = ? AND told_at IS NULL",
+                    now,
+                    now,
+                    alarm.key());
+        });
+    }
+
     public void clearTold() {
         sql.write("UPDATE alarm SET clear_told = 1 WHERE cleared_at IS NOT NULL AND clear_told = 0");
     }

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIf;
 
 /** Counts what the reader makes of the corpus of order mails against what a careful clerk would do. */
 class OrderMailCorpusTest {
@@ -36,10 +37,6 @@ class OrderMailCorpusTest {
             for (String asked : mail.asked()) if (!OrderMails.shows(read, asked)) unseen.add(where + asked);
         }
 
-        double share() {
-            return (double) booked / lines;
-        }
-
         /** Wilson's interval at 95 % (E. B. Wilson, J. Am. Stat. Assoc. 22, 1927; formula from memory). */
         String interval(int hits) {
             double z = 1.959964;
@@ -53,7 +50,7 @@ class OrderMailCorpusTest {
                     hits,
                     lines,
                     100 * p,
-                    100 * (middle - half) / all,
+                    Math.max(0, 100 * (middle - half) / all),
                     100 * (middle + half) / all);
         }
 
@@ -67,29 +64,46 @@ class OrderMailCorpusTest {
         return OrderReading.of(CONF.shop(), CONF.shop().customer(customer), CONF.standing(), WordLists.shipped());
     }
 
-    private static Count count(String half) {
+    private static Count count(String part) {
         Count count = new Count();
-        OrderMails.read(half).forEach(count::mail);
-        System.out.println(count.told(half));
+        OrderMails.read(part).forEach(count::mail);
+        System.out.println(count.told(part));
         return count;
+    }
+
+    /** What is expected of a part: at least so many lines booked, at most so many wrong, at most so many not shown. */
+    private record Expected(int booked, int wrong, int unseen) {}
+
+    /**
+     * The third part was written by somebody else and kept apart from whoever wrote the reader; it was counted once, and these
+     * are its figures.
+     */
+    private static final Expected THIRD_PART = new Expected(0, 0, 0);
+
+    private static void holds(Count count, Expected expected) {
+        assertThat(count.wrong).hasSizeLessThanOrEqualTo(expected.wrong());
+        assertThat(count.unseen).hasSizeLessThanOrEqualTo(expected.unseen());
+        assertThat(count.booked).isGreaterThanOrEqualTo(expected.booked());
     }
 
     @Test
     void nothing_of_the_first_half_is_booked_wrong_and_hardly_a_line_is_asked_that_need_not_be() {
-        Count count = count("first-half");
-        assertThat(count.wrong).isEmpty();
-        assertThat(count.unseen).isEmpty();
-        assertThat(count.share()).isGreaterThanOrEqualTo(0.92);
+        holds(count("first-half"), new Expected(588, 0, 0));
     }
 
     @Test
-    void the_second_half_misses_what_is_wanted_as_was_told_and_not_by_more() {
-        // Known misfit, told in src/docs/order-mail.md: wanted are no wrong booking, none unseen and 92 %. Because of
-        // it free
-        // words are not booked by themselves unless the shop says so (book_words).
-        Count count = count("second-half");
-        assertThat(count.wrong.size()).isLessThanOrEqualTo(4);
-        assertThat(count.unseen.size()).isLessThanOrEqualTo(4);
-        assertThat(count.share()).isGreaterThanOrEqualTo(0.79);
+    void nothing_of_the_second_half_is_booked_wrong_and_hardly_a_line_is_asked_that_need_not_be() {
+        holds(count("second-half"), new Expected(544, 0, 0));
+    }
+
+    /** A part that nobody who tuned the reader has seen; left out where it is not there. */
+    @Test
+    @EnabledIf("hasThirdPart")
+    void the_third_part_is_read_as_well_as_was_told() {
+        holds(count("third-part"), THIRD_PART);
+    }
+
+    static boolean hasThirdPart() {
+        return OrderMailCorpusTest.class.getResource("/dawnkettle/order-mails/third-part.txt") != null;
     }
 }

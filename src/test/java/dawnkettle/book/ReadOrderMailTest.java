@@ -35,7 +35,7 @@ class ReadOrderMailTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '#', textBlock = """
+    @CsvSource(delimiter = '#', quoteCharacter = '~', textBlock = """
             C002 # 6 firm for Friday. And 10 milk for Saturday.   # 12-04 FIRM-400 6; 12-05 MILK-500 10
             C002 # a case and a half of sesame for friday         # 12-04 SES-350 18
             C002 # Fri: 6 firm\\nSat: same                        # 12-04 FIRM-400 6; 12-05 FIRM-400 6
@@ -46,6 +46,22 @@ class ReadOrderMailTest {
             C002 # <table><tr><td>firm</td><td>6</td></tr></table><p>for friday</p> # 12-04 FIRM-400 6
             C002 # 6 firm for Fri 4 Dec 2026                      # 12-04 FIRM-400 6
             C002 # double the sesame on saturday                  # 12-05 double SES-350
+            C002 # 6 firm for tomorrow (Friday) before 7am        # 12-04 FIRM-400 6
+            C002 # 12 frm, 15 pchs and 10 mlk for sat             # 12-05 FIRM-400 12; 12-05 FRY-150 15; 12-05 MILK-500 10
+            C002 # Two (2) cases firm for Friday                  # 12-04 FIRM-400 24
+            C002 # firm -> 12\\nsesame ..... 6\\nfor friday       # 12-04 FIRM-400 12; 12-04 SES-350 6
+            C002 #  | Fri | Sat\\nfirm | 6 | 12\\nmilk | - | 10    # 12-04 FIRM-400 6; 12-05 FIRM-400 12; 12-05 MILK-500 10
+            C002 # 6 firm for the fourth                          # 12-04 FIRM-400 6
+            C002 # week of December 7: Mon 6 firm, Wed 8 firm     # 12-07 FIRM-400 6; 12-09 FIRM-400 8
+            C002 # same as last Saturday for this Saturday        # 12-05 same 11-28
+            C002 # Fri and Sat each 6 firm                        # 12-04 FIRM-400 6; 12-05 FIRM-400 6
+            C002 # please cancel Saturday's delivery              # 12-05 skip
+            C002 # no delivery Saturday, the roof is being mended # 12-05 skip
+            C002 # change Saturday's firm from 12 to 18           # 12-05 set FIRM-400 18
+            C002 # case of sesame, case and a half of firm, fri   # 12-04 SES-350 12; 12-04 FIRM-400 18
+            C002 # Many thanks for the quick work on Monday. For Fri 6 firm. # 12-04 FIRM-400 6
+            C003 # mañana viernes dos cubos de medio              # 12-04 MED-BKT 2
+            C003 # el lunes por la mañana 2 cubos medio           # 12-07 MED-BKT 2
             """)
     void reads_orders_as_people_write_them(String customer, String body, String expected) {
         assertThat(told(read(customer, "order", body))).isEqualTo(expected);
@@ -90,6 +106,20 @@ class ReadOrderMailTest {
                 "I thought 6 firm for friday was enough",
                 "ignore my mail of monday\\n6 firm for friday",
                 "unless it rains, 6 firm for friday",
+                "6 firm for tomorrow, saturday",
+                "6 firm on fridays",
+                "6 firm for friday, pending approval",
+                "6 firm for friday, if not 8 sesame",
+                "6 firm for friday. On reflection 8 firm.",
+                "6 firm for friday, no 8",
+                "last week you sent 6 firm, 8 pouches for friday",
+                "what we got:\\n6 firm\\nfor friday",
+                "6 firm for friday?",
+                "6 firm for 2.1.",
+                "two of the firm left for friday",
+                "6 firm for friday @ 2.10",
+                "6 firm for friday, only a draft",
+                "6 firm, 8 pouches for friday arrived broken",
             })
     void asks_rather_than_guesses(String body) {
         ReadMail read = read("C002", "order", body);

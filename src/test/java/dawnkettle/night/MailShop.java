@@ -58,6 +58,7 @@ final class MailShop implements AutoCloseable {
     boolean away;
     boolean powerFails;
     private GreenMail server;
+    private long startedAt;
     private GreenMailUser box;
     private Mailbox mailbox;
     Instant now = NOON;
@@ -115,6 +116,9 @@ final class MailShop implements AutoCloseable {
     /** Another server, whose places are all new. */
     void newServer() throws Exception {
         if (server != null) server.stop();
+        // A folder of this server counts its UIDVALIDITY in seconds: within one, the new server would pass for the old.
+        while (System.currentTimeMillis() / 1_000 == startedAt) Thread.sleep(20);
+        startedAt = System.currentTimeMillis() / 1_000;
         server = new GreenMail(new ServerSetup(0, "127.0.0.1", ServerSetup.PROTOCOL_IMAP));
         server.start();
         box = server.setUser("orders@millrace.example", "orders", "soymilk");

@@ -63,12 +63,26 @@ class PauseMailTest {
 
         assertThat(mails).hasSize(2);
         assertThat(mails.get(0).to()).containsExactly("owner@millrace.example");
-        assertThat(mails.get(0).subject()).isEqualTo("Millrace Tofu Works: the label printer waits");
-        assertThat(mails.get(0).body().text())
-                .isEqualTo("label printer on /dev/x is out of labels; put in labels\n\n"
-                        + "It goes on by itself once that is done.\n");
+        assertThat(mails.get(0).subject()).isEqualTo("Please look: the label printer waits");
+        assertThat(mails.get(0).body().text().replaceAll("\\s+", " "))
+                .contains("What to do: label printer on /dev/x is out of labels; put in labels.")
+                .contains("It goes on by itself once that is done.");
+        assertThat(mails.get(0).body().html()).contains("prefers-color-scheme:dark");
         assertThat(shop.story)
                 .contains("the label printer waits: label printer on /dev/x has its cover open; close it");
+    }
+
+    @Test
+    void pauses_count_with_the_nights_other_alerts_and_the_last_one_says_so() {
+        LabelLog log = new LabelLog(office(List.of("owner@millrace.example")));
+        for (int i = 0; i < 2 * Alerts.MOST; i++) {
+            log.paused("label printer on /dev/x is out of labels; put in labels");
+            shop.now = shop.now.plus(Duration.ofMinutes(31));
+        }
+        assertThat(mails).hasSize(Alerts.MOST);
+        assertThat(mails.get(Alerts.MOST - 1).body().text().replaceAll("\\s+", " "))
+                .contains("This is the last of these mails tonight");
+        assertThat(shop.story).contains("no mail says so: 8 alerts went out tonight; look at status");
     }
 
     @Test

@@ -1,0 +1,76 @@
+package dawnkettle.book;
+
+import dawnkettle.book.Sense.Kind;
+import java.util.List;
+
+/** The senses of a line, and what beside a figure or a day tells what it is. */
+record DayWords(List<Sense> senses) {
+    /** A sense that has nothing to do with a quantity before it. */
+    static final Kind[] QUANTIFIED = {
+        Kind.KIND,
+        Kind.FORM,
+        Kind.CASE,
+        Kind.UNIT,
+        Kind.TIMES,
+        Kind.CODE,
+        Kind.DOZEN,
+        Kind.MEASURE,
+        Kind.SIZE,
+        Kind.MORE
+    };
+
+    int size() {
+        return senses.size();
+    }
+
+    Sense sense(int index) {
+        return index >= 0 && index < senses.size() ? senses.get(index) : new Sense(Kind.STOP, "end", 0, 0);
+    }
+
+    boolean is(int index, Kind... kinds) {
+        return sense(index).is(kinds);
+    }
+
+    /** "Fri 18 firm 30 pouches": as a date the figure would leave a product without its own. */
+    boolean countsWithOthers(int number) {
+        int products = 0;
+        int figures = 0;
+        boolean within = false;
+        for (int i = number; i < senses.size() && !is(i, Kind.COMMA, Kind.PARTED, Kind.STOP, Kind.WEEKDAY); i++) {
+            boolean product = is(i, Kind.KIND, Kind.CODE);
+            if (product && !within) products++;
+            if (is(i, Kind.NUMBER, Kind.DOZEN, Kind.A)) figures++;
+            if (!is(i, Kind.NOISE)) within = product || within && is(i, Kind.FORM, Kind.UNIT, Kind.SIZE);
+        }
+        return products > 1 && figures == products;
+    }
+
+    boolean isDate(int index) {
+        return is(index, Kind.DATE) && !is(index + 1, Kind.CASE, Kind.MEASURE)
+                || is(index, Kind.ORDINAL) && !isWord(index)
+                || is(index, Kind.MONTH) && is(index + 1, Kind.NUMBER, Kind.ORDINAL)
+                || is(index, Kind.NUMBER) && is(index + 1, Kind.MONTH);
+    }
+
+    /** "The tenth": a word, of a day only behind "the" and with nothing behind it that it could count. */
+    boolean isDayWord(int index) {
+        boolean article = index > 0 && is(index - 1, Kind.NOISE);
+        return article && !is(index + 1, QUANTIFIED) && !is(index + 1, Kind.WEEKDAY, Kind.UNKNOWN, Kind.NUMBER);
+    }
+
+    boolean isWord(int index) {
+        return sense(index).until() - sense(index).from() > 4;
+    }
+
+    /** "Thur." with its dot. */
+    boolean isShortened(int at) {
+        return is(at + 1, Kind.STOP)
+                && at + 2 < senses.size()
+                && sense(at).until() - sense(at).from() <= 5
+                && sense(at + 1).from() == sense(at).until();
+    }
+
+    boolean written(int from) {
+        return is(from, Kind.ORDINAL) || sense(from).until() - sense(from).from() <= 2;
+    }
+}

@@ -1,0 +1,58 @@
+package dawnkettle.book;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dawnkettle.book.ReadOrderMail.Written;
+import java.util.ArrayList;
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+
+/** Mails put together at random, whose meaning is known: nothing is booked but what they order. */
+class OrderMailGrammarTest {
+    private static ReadMail read(Written mail) {
+        return ReadOrderMail.read(mail, OrderMailCorpusTest.reading(AnyOrderMail.CUSTOMER));
+    }
+
+    private static List<String> booked(ReadMail read) {
+        return read.understood().stream().map(OrderMails::told).toList();
+    }
+
+    @Property(tries = 300)
+    void nothing_is_booked_but_what_is_ordered(@ForAll long seed) {
+        AnyOrderMail any = new AnyOrderMail(seed);
+        Written mail = any.mail();
+        assertThat(any.expected()).as(mail.body()).containsAll(booked(read(mail)));
+    }
+
+    @Test
+    void nearly_all_that_is_ordered_is_booked() {
+        int lines = 0;
+        int booked = 0;
+        for (int seed = 0; seed < 200; seed++) {
+            AnyOrderMail any = new AnyOrderMail(seed);
+            booked += booked(read(any.mail())).size();
+            lines += any.expected().size();
+        }
+        assertThat((double) booked / lines).isGreaterThan(0.97);
+    }
+
+    @Property(tries = 300)
+    void what_is_told_asked_or_refused_in_an_order_is_not_booked(@ForAll long seed) {
+        AnyOrderMail any = new AnyOrderMail(seed);
+        Written mail = any.mailWith(any.any(AnyOrderMail.NO_ORDER));
+        ReadMail read = read(mail);
+        assertThat(any.expected()).as(mail.body()).containsAll(booked(read));
+        List<String> shown = new ArrayList<>(read.passedOver());
+        read.questions().forEach(question -> shown.add(question.words()));
+        assertThat(shown).as(mail.body()).anyMatch(words -> words.contains("sesame"));
+    }
+
+    @Property(tries = 200)
+    void nothing_is_booked_of_a_mail_that_is_taken_back_at_its_end(@ForAll long seed) {
+        AnyOrderMail any = new AnyOrderMail(seed);
+        Written mail = any.mailWith(any.any(AnyOrderMail.TURNS));
+        assertThat(booked(read(mail))).as(mail.body()).isEmpty();
+    }
+}

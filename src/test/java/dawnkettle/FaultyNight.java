@@ -16,6 +16,7 @@ import dawnkettle.stock.Recorded;
 import dawnkettle.store.Ledger;
 import dawnkettle.store.LedgerWire;
 import dawnkettle.trouble.DeviceAway;
+import dawnkettle.trouble.DiskAway;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -90,7 +91,7 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings {
         this.drops = new DroppedByHand(folder.path().resolve("drop"), day, dice);
         try {
             open();
-        } catch (PowerCut | DeviceAway | IllegalStateException atOnce) {
+        } catch (PowerCut | DeviceAway | DiskAway | IllegalStateException atOnce) {
             restart();
         }
         this.asked = new Asked(folder.path().resolve("ledger.db"));
@@ -275,14 +276,18 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings {
         looks++;
         if (dice.nextInt(60) == 0 && !wire.isDark()) restart();
         int errors = wire.diskErrors;
+        boolean isOver = false;
         try {
             night.tick();
         } catch (PowerCut cut) {
             story.add(clock.instant() + " " + cut.getMessage());
+        } catch (DiskAway gone) { // the process ends, and the init system starts it again
+            story.add(clock.instant() + " the service ended: " + gone.getMessage());
+            isOver = true;
         } catch (DeviceAway | IllegalStateException failed) {
             story.add(clock.instant() + " the look ended: " + failed);
         }
-        if (wire.isDark() || wire.diskErrors > errors && dice.nextBoolean()) restart();
+        if (isOver || wire.isDark() || wire.diskErrors > errors && dice.nextBoolean()) restart();
         check();
     }
 
@@ -291,6 +296,7 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings {
         for (int tries = 0; ; tries++) {
             if (tries > 60) throw new IllegalStateException("it does not come up again");
             ledger.close();
+            LedgerWire.letGo(ledger);
             real = real.plusSeconds(tries == 0 ? dice.nextInt(8) == 0 ? dice.nextInt(9_000) : 10 : 10);
             clock.moveTo(real.plus(wrong));
             try {
@@ -298,7 +304,7 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings {
                 return;
             } catch (PowerCut cut) {
                 story.add(clock.instant() + " while it starts: " + cut.getMessage());
-            } catch (DeviceAway | IllegalStateException failed) {
+            } catch (DeviceAway | DiskAway | IllegalStateException failed) {
                 story.add(clock.instant() + " it does not start: " + failed);
             }
         }

@@ -8,6 +8,7 @@ import dawnkettle.store.LabelNumbers;
 import dawnkettle.store.LabelRows;
 import dawnkettle.store.StepKey;
 import dawnkettle.trouble.DeviceAway;
+import dawnkettle.trouble.DiskAway;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -125,7 +126,7 @@ public final class BrokenRuns {
     private void undisturbed(String what, Runnable noting) {
         try {
             noting.run();
-        } catch (DeviceAway refused) {
+        } catch (DeviceAway | DiskAway refused) {
             throw refused;
         } catch (RuntimeException mistake) {
             office.tell("what is in doubt of " + what + " did not get noted: " + mistake);

@@ -48,6 +48,20 @@ public final class LedgerWire {
                 + ledger.sql.number("SELECT foreign_keys AS n FROM pragma_foreign_keys");
     }
 
+    /** As the machine does when the process ends: what a ledger whose disk failed leaves open is let go. */
+    public static void letGo(Ledger ledger) {
+        if (ledger.gone().isEmpty()) return;
+        try {
+            Field field = Sql.class.getDeclaredField("connection");
+            field.setAccessible(true);
+            ((Connection) field.get(ledger.sql)).close();
+        } catch (SQLException rolledBack) {
+            // What was under way is rolled back when the ledger is opened again.
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException("the ledger can't be let go", e);
+        }
+    }
+
     /** Runs statements on the ledger's own connection. */
     public static void run(Ledger ledger, String statements) {
         ledger.sql.script(statements);

@@ -45,12 +45,11 @@ final class Letters {
      * @return how it stands, in words for the ledger
      */
     String send(Mail mail) {
-        Instant now = office.now();
         boolean isNew = outbox().find(mail.id()).isEmpty();
         queue(mail);
         if (isNew && new AfterRestore(office).mayHaveMail())
-            outbox().again(mail.id(), now, true, "the ledger was put back, and may have sent it before");
-        outbox().find(mail.id()).filter(queued -> isDue(queued, now)).ifPresent(this::deliver);
+            outbox().again(mail.id(), office.now(), true, "the ledger was put back, and may have sent it before");
+        outbox().find(mail.id()).filter(queued -> isDue(queued, office.now())).ifPresent(this::deliver);
         QueuedMail queued = outbox().find(mail.id()).orElseThrow();
         return queued.state() == QueuedMail.State.SENT
                 ? mail.subject()

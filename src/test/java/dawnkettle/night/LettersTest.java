@@ -61,6 +61,13 @@ class LettersTest {
     }
 
     @Test
+    void a_mail_goes_at_once_while_the_clock_runs() {
+        shop.pace = Duration.ofMillis(3);
+        assertThat(letters.send(MAIL)).isEqualTo("Fri 4 Dec: all well");
+        assertThat(shop.arrived).containsExactly(MAIL);
+    }
+
+    @Test
     void what_was_not_taken_waits_and_goes_out_whole_later_pictures_and_files_with_it() {
         shop.failures.add(DeviceAway.clean("mail server is away", null));
         assertThat(letters.send(MAIL)).isEqualTo("Fri 4 Dec: all well (not sent yet: mail server is away)");

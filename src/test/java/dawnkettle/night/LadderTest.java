@@ -109,7 +109,7 @@ class LadderTest {
 
     @Test
     void a_search_that_hangs_leaves_a_plan_without_search_once_its_time_is_over() {
-        LadderShop quick = new LadderShop(ledger, Duration.ofSeconds(20));
+        LadderShop quick = new LadderShop(ledger, Duration.ofSeconds(10));
         plannerHangs();
         var hangs = shop.planner;
         quick.planner =
@@ -118,7 +118,7 @@ class LadderTest {
         quick.tickAt(15, 0);
         assertThat(quick.office.plan(LadderShop.DAY).orElseThrow().heading().mode())
                 .isEqualTo(Heading.Mode.NO_SEARCH);
-        assertThat(quick.story).anyMatch(line -> line.contains("planning with search took longer than 20 s"));
+        assertThat(quick.story).anyMatch(line -> line.contains("planning with search took longer than 10 s"));
     }
 
     @Test

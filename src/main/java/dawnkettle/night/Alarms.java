@@ -47,7 +47,7 @@ final class Alarms {
         if (step.isEmpty()) return Stream.empty();
         Remedy remedy = Remedy.of(step.get());
         String what = row.key().step() + " of " + row.key().businessDate();
-        if (row.state() == StepRow.State.FAILED && !waitsForPlan(step.get(), row))
+        if (row.state() == StepRow.State.FAILED && !waitsForPlan(row))
             return Stream.of(new Alarm(
                     "failed " + what,
                     what + " is not done: " + row.note(),
@@ -68,11 +68,12 @@ final class Alarms {
     }
 
     /** What can't be done for want of a plan is told with the plan that failed. */
-    private boolean waitsForPlan(Step step, StepRow row) {
-        if (step != Step.SHEETS && step != Step.DAWN_CHECK) return false;
+    private boolean waitsForPlan(StepRow row) {
+        LocalDate day = row.key().businessDate();
+        if (!row.note().equals(NoPlan.of(day))) return false;
         return office.ledger()
                 .steps()
-                .find(StepKey.of(Step.PLAN.word(), row.key().businessDate()))
+                .find(StepKey.of(Step.PLAN.word(), day))
                 .filter(plan -> plan.state() == StepRow.State.FAILED)
                 .isPresent();
     }

@@ -46,8 +46,7 @@ final class PrintSheets implements Work {
 
     @Override
     public String run(LocalDate productionDate) {
-        DayPlan plan = office.plan(productionDate)
-                .orElseThrow(() -> new IllegalStateException("there is no plan of " + productionDate));
+        DayPlan plan = office.plan(productionDate).orElseThrow(() -> new NoPlan(productionDate));
         return print(plan, Optional.empty());
     }
 

@@ -15,7 +15,7 @@ final class TimeBox {
     private final String what;
     private final Duration limit;
     private final Runnable moving;
-    private Thread worker;
+    private FutureTask<?> last;
 
     /**
      * @param what is computed, in words
@@ -41,13 +41,14 @@ final class TimeBox {
      * @throws RuntimeException what the computation itself throws
      */
     <T> T run(Supplier<T> work) {
-        if (worker != null && worker.isAlive()) throw new Over(what + " that was begun earlier has not ended yet");
+        if (last != null && !last.isDone()) throw new Over(what + " that was begun earlier has not ended yet");
         FutureTask<T> task = new FutureTask<>(work::get);
-        worker = new Thread(task, "time-box");
+        last = task;
+        Thread worker = new Thread(task, "time-box");
         worker.setDaemon(true);
         worker.start();
         try {
-            return await(task);
+            return await(task, worker);
         } catch (ExecutionException thrown) {
             if (thrown.getCause() instanceof RuntimeException mistake) throw mistake;
             throw new IllegalStateException(what + " broke: " + thrown.getCause(), thrown.getCause());
@@ -58,7 +59,7 @@ final class TimeBox {
         }
     }
 
-    private <T> T await(FutureTask<T> task) throws ExecutionException, InterruptedException {
+    private <T> T await(FutureTask<T> task, Thread worker) throws ExecutionException, InterruptedException {
         long left = limit.toMillis();
         while (left > 0) {
             long slice = Math.min(left, 5_000);

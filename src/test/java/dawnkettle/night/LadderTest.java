@@ -10,9 +10,11 @@ import dawnkettle.plan.PlanDay;
 import dawnkettle.sheet.Mark;
 import dawnkettle.sheet.Sheet;
 import dawnkettle.store.Ledger;
+import dawnkettle.store.LedgerWire;
 import dawnkettle.store.StepKey;
 import dawnkettle.store.StepRow;
 import java.nio.file.Path;
+import java.sql.SQLException;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
@@ -241,6 +243,46 @@ class LadderTest {
         assertThat(summary.body().text().lines().collect(Collectors.joining(" ")))
                 .contains("Work from orders-only sheet O-261204")
                 .contains("Ordered");
+    }
+
+    /** From now on what the ledger is told with these words in it is refused. */
+    private void refuse(String words) {
+        LedgerWire.tap(ledger, new LedgerWire.Tap() {
+            @Override
+            public void before(String sql) throws SQLException {
+                if (sql.contains(words)) throw new SQLException("no such table");
+            }
+
+            @Override
+            public void after(String sql) {}
+        });
+    }
+
+    @Test
+    void where_even_the_orders_cannot_be_read_the_fallback_sheet_of_the_afternoon_stands_and_is_named() {
+        shop.tickAt(14, 0);
+        refuse("FROM order_line");
+        shop.tickAt(15, 0);
+        assertThat(shop.sheets.stream().map(Sheet::name).toList()).containsExactlyInAnyOrder("fallback", "count");
+        assertThat(step(Step.PLAN).note())
+                .startsWith("LAST WEEK, no plan: work from fallback sheet F-261204 (")
+                .doesNotContain("not printed either");
+        assertThat(shop.mails).hasSize(1);
+        assertThat(shop.mails.get(0).body().text()).contains("LAST WEEK", "F-261204");
+        shop.tickAt(24 + 6, 30);
+        assertThat(shop.mails.stream().map(Mail::subject)).contains("Fri 4 Dec: last week's day, no plan");
+    }
+
+    @Test
+    void a_book_that_could_not_be_closed_is_printed_as_it_stands_and_says_so() {
+        shop.order("C002", "FIRM-400", 43);
+        shop.tickAt(14, 0);
+        refuse("INTO book_close");
+        shop.tickAt(15, 0);
+        assertThat(words(shop.named("orders-only").get(0)))
+                .contains("The order book was not closed: more orders may come.")
+                .contains("Ordered: "
+                        + shop.office.book().close(LadderShop.DAY, shop.now).packs() + " packs");
     }
 
     @Test

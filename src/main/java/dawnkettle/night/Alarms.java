@@ -4,6 +4,7 @@ import dawnkettle.mail.Alarm;
 import dawnkettle.store.Effect;
 import dawnkettle.store.LabelRows;
 import dawnkettle.store.QueuedMail;
+import dawnkettle.store.StepKey;
 import dawnkettle.store.StepRow;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -46,7 +47,7 @@ final class Alarms {
         if (step.isEmpty()) return Stream.empty();
         Remedy remedy = Remedy.of(step.get());
         String what = row.key().step() + " of " + row.key().businessDate();
-        if (row.state() == StepRow.State.FAILED)
+        if (row.state() == StepRow.State.FAILED && !waitsForPlan(row))
             return Stream.of(new Alarm(
                     "failed " + what,
                     what + " is not done: " + row.note(),
@@ -64,6 +65,17 @@ final class Alarms {
                     Optional.empty(),
                     true));
         return Stream.empty();
+    }
+
+    /** What can't be done for want of a plan is told with the plan that failed. */
+    private boolean waitsForPlan(StepRow row) {
+        LocalDate day = row.key().businessDate();
+        if (!row.note().equals(NoPlan.of(day))) return false;
+        return office.ledger()
+                .steps()
+                .find(StepKey.of(Step.PLAN.word(), day))
+                .filter(plan -> plan.state() == StepRow.State.FAILED)
+                .isPresent();
     }
 
     private Stream<Alarm> labels() {

@@ -21,8 +21,7 @@ final class DawnCheck implements Work {
 
     @Override
     public String run(LocalDate productionDate) {
-        DayPlan before = office.plan(productionDate)
-                .orElseThrow(() -> new IllegalStateException("there is no plan of " + productionDate));
+        DayPlan before = office.plan(productionDate).orElseThrow(() -> new NoPlan(productionDate));
         String left = printLeft(before);
         List<BookLine> lines = office.book().bookFor(productionDate).stream()
                 .filter(line -> line.packs() > 0)

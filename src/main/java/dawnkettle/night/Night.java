@@ -43,6 +43,10 @@ public final class Night {
 
     /** @param mine which slots it cares for */
     public Night(Office office, Predicate<Timetable.Slot> mine) {
+        this(office, mine, new BoxedPlanner(office));
+    }
+
+    Night(Office office, Predicate<Timetable.Slot> mine, BoxedPlanner planner) {
         this.office = office;
         this.mine = mine;
         this.lookedAt = office.ledger().steps().lastDay().orElse(LocalDate.MAX);
@@ -51,7 +55,7 @@ public final class Night {
         this.alerts = new Alerts(office, letters);
         this.mails = new TakeMails(office, letters);
         SheetEffects effects = new SheetEffects(office);
-        PlanTomorrow planning = new PlanTomorrow(office);
+        PlanTomorrow planning = new PlanTomorrow(office, planner, new StandIn(office, effects));
         PrintSheets sheets = new PrintSheets(office, effects, new Evenings(office)::ifCard);
         this.holds = new PrintHolds(office, sheets);
         work.put(Step.SOAK_CALL, new SettleSoak(office, effects));
@@ -198,7 +202,7 @@ public final class Night {
             return true;
         } catch (DiskAway gone) {
             throw gone; // nothing is written any more, not even that this failed
-        } catch (Trouble trouble) {
+        } catch (Trouble | NoPlan trouble) {
             fail(key, trouble.getMessage());
         } catch (RuntimeException mistake) {
             fail(key, "did not run: " + mistake);

@@ -3,9 +3,8 @@ package dawnkettle.night;
 import dawnkettle.book.ClosedBook;
 import dawnkettle.plan.DayPlan;
 import dawnkettle.plan.Evening;
-import dawnkettle.plan.PlanDay;
-import dawnkettle.plan.WaysOut;
 import dawnkettle.shop.Shop;
+import dawnkettle.trouble.DiskAway;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -19,9 +18,18 @@ public final class PlanTomorrow implements Work {
     private final Evenings evenings;
     private final CountedYields yields;
     private final CountedSoaks soaks;
+    private final BoxedPlanner planner;
+    private final StandIn standIn;
 
     public PlanTomorrow(Office office) {
+        this(office, new BoxedPlanner(office), new StandIn(office, new SheetEffects(office)));
+    }
+
+    /** @param standIn what is printed where no plan comes out */
+    PlanTomorrow(Office office, BoxedPlanner planner, StandIn standIn) {
         this.office = office;
+        this.planner = planner;
+        this.standIn = standIn;
         this.evenings = new Evenings(office);
         this.yields = new CountedYields(office);
         this.soaks = new CountedSoaks(office);
@@ -30,6 +38,16 @@ public final class PlanTomorrow implements Work {
     @Override
     public String run(LocalDate productionDate) {
         if (office.ledger().plans().latest(productionDate).isPresent()) return "the plan stands";
+        try {
+            return planned(productionDate);
+        } catch (DiskAway gone) {
+            throw gone;
+        } catch (RuntimeException mistake) {
+            throw new NoPlan(standIn.print(productionDate, mistake), mistake);
+        }
+    }
+
+    private String planned(LocalDate productionDate) {
         ClosedBook book = office.ledger()
                 .closes()
                 .find(productionDate)
@@ -48,11 +66,13 @@ public final class PlanTomorrow implements Work {
         return compute(productionDate, book);
     }
 
-    /** With the search; where that fails by a mistake of ours, without it. */
+    /** With the search; where that fails by a mistake of ours or takes too long, without it. */
     DayPlan compute(LocalDate productionDate, ClosedBook book) {
         long decodes = office.papers().settings().search().decodes();
         try {
             return plan(productionDate, book, decodes);
+        } catch (DiskAway gone) {
+            throw gone;
         } catch (RuntimeException mistake) {
             office.tell("the plan with search did not come out (" + mistake.getMessage() + "); planning without it");
             return plan(productionDate, book, 0).withWarnings(List.of(WITHOUT_SEARCH));
@@ -62,14 +82,14 @@ public final class PlanTomorrow implements Work {
     private DayPlan plan(LocalDate productionDate, ClosedBook book, long decodes) {
         Shop shop = yields.shop(productionDate);
         Evening evening = evenings.of(productionDate, book, decodes);
-        DayPlan plan = PlanDay.of(shop, evening);
+        DayPlan plan = planner.plan(shop, evening);
         return soaks.told(yields.told(plan.withAdvice(waysOut(shop, evening, plan))));
     }
 
     /** What would help is only advice: a plan stands without it. */
     private List<String> waysOut(Shop shop, Evening evening, DayPlan plan) {
         try {
-            return WaysOut.of(shop, evening, plan);
+            return planner.waysOut(shop, evening, plan);
         } catch (RuntimeException mistake) {
             office.tell("no ways out were computed: " + mistake.getMessage());
             return List.of();

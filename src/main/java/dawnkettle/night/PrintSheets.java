@@ -4,6 +4,7 @@ import dawnkettle.plan.DayPlan;
 import dawnkettle.plan.Heading;
 import dawnkettle.plan.IfCard;
 import dawnkettle.sheet.IfSheet;
+import dawnkettle.sheet.OrdersOnlySheet;
 import dawnkettle.sheet.Printer;
 import dawnkettle.sheet.Sheet;
 import dawnkettle.sheet.SheetSet;
@@ -45,8 +46,7 @@ final class PrintSheets implements Work {
 
     @Override
     public String run(LocalDate productionDate) {
-        DayPlan plan = office.plan(productionDate)
-                .orElseThrow(() -> new IllegalStateException("there is no plan of " + productionDate));
+        DayPlan plan = office.plan(productionDate).orElseThrow(() -> new NoPlan(productionDate));
         return print(plan, Optional.empty());
     }
 
@@ -86,9 +86,9 @@ final class PrintSheets implements Work {
         before.removeAll(news);
         SheetSet.Known then = new SheetSet.Known(plan, before);
         SheetSet.Known now = new SheetSet.Known(plan, held);
-        Map<String, String> old = texts(SheetSet.of(then, Optional.empty(), office.shop(), style()));
-        Map<String, String> alike = texts(SheetSet.of(now, Optional.empty(), office.shop(), style()));
-        List<Sheet> again = SheetSet.of(now, Optional.of(then), office.shop(), style()).stream()
+        Map<String, String> old = texts(SheetSet.of(then, Optional.empty(), office.shop(), style(plan)));
+        Map<String, String> alike = texts(SheetSet.of(now, Optional.empty(), office.shop(), style(plan)));
+        List<Sheet> again = SheetSet.of(now, Optional.of(then), office.shop(), style(plan)).stream()
                 .filter(sheet -> sheet.kind() == Sheet.Kind.PICK || sheet.kind() == Sheet.Kind.ROUTE)
                 .filter(sheet -> !alike.get(sheet.name()).equals(old.get(sheet.name())))
                 .toList();
@@ -154,9 +154,9 @@ final class PrintSheets implements Work {
     }
 
     private Optional<Sheet> made(DayPlan plan) {
-        if (!style().settings().hasIfCard()) return Optional.empty();
+        if (!style(plan).settings().hasIfCard()) return Optional.empty();
         try {
-            return card.apply(plan).map(known -> IfSheet.of(known, plan, office.shop(), style()));
+            return card.apply(plan).map(known -> IfSheet.of(known, plan, office.shop(), style(plan)));
         } catch (RuntimeException mistake) {
             office.tell("no if... card of " + plan.heading().productionDate() + ": " + mistake.getMessage());
             return Optional.empty();
@@ -170,7 +170,7 @@ final class PrintSheets implements Work {
                 new SheetSet.Known(plan, held),
                 replaced(plan).map(old -> new SheetSet.Known(old, Set.of())),
                 office.shop(),
-                style());
+                style(plan));
     }
 
     /** The plan that this one replaces, whose sheets hang on the wall. */
@@ -184,10 +184,13 @@ final class PrintSheets implements Work {
     }
 
     private List<Sheet> records(DayPlan plan) {
-        return SheetSet.records(plan, office.shop(), style());
+        return SheetSet.records(plan, office.shop(), style(plan));
     }
 
-    private SheetStyle style() {
-        return office.edges().paper().style();
+    /** What takes the place of the orders alone says so. */
+    private SheetStyle style(DayPlan plan) {
+        LocalDate day = plan.heading().productionDate();
+        SheetStyle style = office.edges().paper().style();
+        return StandIn.hasPrinted(office, day) ? style.inPlaceOf(OrdersOnlySheet.number(day)) : style;
     }
 }

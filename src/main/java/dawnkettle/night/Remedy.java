@@ -20,7 +20,12 @@ record Remedy(String safe, String todo, String byHand) {
                         "The day's plan does not need it.",
                         "Look at the printer.",
                         "Keep yesterday's fallback sheet in the tray.");
-            case CLOSE, PLAN ->
+            case PLAN ->
+                new Remedy(
+                        "Every order that was taken is kept; the sheet named here can be worked from.",
+                        "Look at the command \"status\"; keep that sheet at hand until run sheets come.",
+                        "Work from the orders-only sheet; where none lies in the tray, from the fallback sheet.");
+            case CLOSE ->
                 new Remedy(
                         "Every order that was taken is kept.",
                         "Look at the command \"status\"; have the fallback sheet ready.",

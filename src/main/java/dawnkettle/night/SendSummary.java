@@ -1,13 +1,17 @@
 package dawnkettle.night;
 
+import dawnkettle.book.BookLine;
 import dawnkettle.mail.Bytes;
 import dawnkettle.mail.FarmerNote;
 import dawnkettle.mail.Mail;
 import dawnkettle.mail.MorningSummary;
+import dawnkettle.mail.NoPlanSummary;
 import dawnkettle.plan.DayPlan;
 import dawnkettle.sheet.Sheet;
+import dawnkettle.trouble.DiskAway;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 
 /** The mail that the owner reads first, and the note to whoever fetches the okara. */
 final class SendSummary implements Work {
@@ -23,8 +27,9 @@ final class SendSummary implements Work {
 
     @Override
     public String run(LocalDate productionDate) {
-        DayPlan plan = office.plan(productionDate)
-                .orElseThrow(() -> new IllegalStateException("there is no plan of " + productionDate));
+        Optional<DayPlan> found = office.plan(productionDate);
+        if (found.isEmpty()) return letters.send(withoutPlan(productionDate));
+        DayPlan plan = found.get();
         NightSettings.Mailing mailing = office.papers().settings().letters();
         sendNote(plan, mailing.farmerTo());
         Mail mail = MorningSummary.of(
@@ -36,6 +41,27 @@ final class SendSummary implements Work {
         if (mailing.calendar()) mail = mail.with(MorningSummary.calendar(plan, office.shop()));
         for (Sheet sheet : enclosed(plan, mailing)) mail = mail.with(pdf(plan, sheet));
         return letters.send(mail);
+    }
+
+    /** Where even the book can't be read, the mail says what to work from all the same. */
+    private Mail withoutPlan(LocalDate day) {
+        List<BookLine> lines = List.of();
+        List<String> questions = List.of();
+        try {
+            lines = office.book().bookFor(day).stream()
+                    .filter(line -> line.packs() > 0)
+                    .toList();
+            questions = new GatherReport(office).of(day).notes().questions();
+        } catch (DiskAway gone) {
+            throw gone;
+        } catch (RuntimeException mistake) {
+            questions = List.of("not all could be read: " + mistake.getMessage());
+        }
+        return NoPlanSummary.of(
+                        new NoPlanSummary.State(
+                                day, StandIn.mode(office, day), StandIn.sheet(office, day), lines, questions),
+                        office.shop())
+                .addressedTo(office.papers().settings().letters().summaryTo());
     }
 
     private void sendNote(DayPlan plan, List<String> farmers) {

@@ -46,6 +46,13 @@ record Desk(Shop shop, SheetStyle style, Words words, Rows rows) {
         return shop.findCustomer(code).map(customer -> customer.name()).orElse(code);
     }
 
+    /** What packs of a product weigh; nothing where the shop no longer has it. */
+    String massOf(String product, int packs) {
+        return shop.findProduct(product)
+                .map(found -> measures().mass(found.net().times(packs)))
+                .orElse("");
+    }
+
     /** Cases of a product and what is left over, from packs. */
     CasesAndLoose cases(String product, int packs) {
         int inCase = shop.findProduct(product).map(found -> found.packsInCase()).orElse(1);

@@ -3,6 +3,7 @@ package dawnkettle.sheet;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What is made when no plan comes: the same weekday of last week, and the standing orders.
@@ -14,6 +15,13 @@ import java.util.List;
 public record Fallback(LocalDate forDay, LocalDate lastWeek, Instant madeAt, List<Line> lines) {
     public Fallback {
         lines = List.copyOf(lines);
+    }
+
+    /** What of it goes out to whom. */
+    List<Given> given() {
+        return lines.stream()
+                .map(line -> new Given(line.route(), line.customer(), line.product(), line.packs(), Optional.empty()))
+                .toList();
     }
 
     /**

@@ -13,14 +13,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** About how much goes in for what the fallback sheet says to make: the recipes' mean yields, rounded up to handy weights. */
+/** About how much goes in for what is to be made without a plan: the recipes' mean yields, rounded up to handy weights. */
 final class FallbackKettles {
     private final Shop shop;
     private final Map<String, Mass> product = new LinkedHashMap<>();
 
-    FallbackKettles(Fallback fallback, Shop shop) {
+    FallbackKettles(List<Given> given, Shop shop) {
         this.shop = shop;
-        for (Fallback.Line line : fallback.lines()) {
+        for (Given line : given) {
             Optional<Product> made = shop.findProduct(line.product());
             made.ifPresent(found -> product.merge(found.recipe(), found.net().times(line.packs()), Mass::plus));
         }

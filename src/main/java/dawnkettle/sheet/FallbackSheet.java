@@ -1,6 +1,5 @@
 package dawnkettle.sheet;
 
-import dawnkettle.shop.Recipe;
 import dawnkettle.shop.Shop;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
@@ -52,8 +51,12 @@ public final class FallbackSheet {
         flow.add(new Block.Plain(List.of(
                 Cell.Phrase.plain(10, desk.say(Word.FALLBACK_NOTE)),
                 Cell.Phrase.plain(10, desk.say(Word.FALLBACK_DATES_NOTE)))));
-        flow.add(Block.Heading.small(desk.say(Word.FALLBACK_RECIPES)), kettles());
-        flow.add(Block.Heading.small(desk.say(Word.FALLBACK_DELIVER)), new FallbackRounds(fallback, desk).table());
+        flow.add(
+                Block.Heading.small(desk.say(Word.FALLBACK_RECIPES)),
+                new KettleTable(desk, Word.FALLBACK_KETTLES_OF).of(fallback.given()));
+        flow.add(
+                Block.Heading.small(desk.say(Word.FALLBACK_DELIVER)),
+                new FallbackRounds(fallback.given(), desk).table());
     }
 
     private TreeMap<String, List<Fallback.Line>> byProduct() {
@@ -90,7 +93,7 @@ public final class FallbackSheet {
                 plain(lines.stream().mapToInt(Fallback.Line::standingPacks).sum()),
                 Cell.text(Integer.toString(packs), Lettering.bold(14)),
                 Cell.text(desk.cases(product, packs).brief(), Lettering.plain(10)),
-                Cell.text(mass(product, packs), Lettering.plain(10))));
+                Cell.text(desk.massOf(product, packs), Lettering.plain(10))));
         for (int i = 0; i < PACKING_DAYS; i++)
             cells.add(date(product, fallback.forDay().plusDays(i)));
         cells.add(Cell.tick("", Lettering.plain(10)).small());
@@ -103,40 +106,6 @@ public final class FallbackSheet {
                 .map(found -> desk.dates().onLabel(found.keeping().bestBefore(packed)))
                 .map(said -> Cell.text(said, Lettering.bold(10.5)))
                 .orElse(Cell.empty());
-    }
-
-    private String mass(String product, int packs) {
-        return desk.shop()
-                .findProduct(product)
-                .map(found -> desk.measures().mass(found.net().times(packs)))
-                .orElse("");
-    }
-
-    private Table kettles() {
-        List<Row> rows = new FallbackKettles(fallback, desk.shop())
-                .needs().stream().map(this::kettle).toList();
-        return new Table(
-                        List.of(
-                                new Table.Column(desk.say(Word.RUN_RECIPE), 70),
-                                new Table.Column(desk.say(Word.FALLBACK_BEANS), 60),
-                                new Table.Column(desk.say(Word.FALLBACK_KETTLES), 60)),
-                        5.6,
-                        rows.isEmpty() ? List.of() : List.of(Table.Section.plain(rows)))
-                .dense();
-    }
-
-    private Row kettle(FallbackKettles.Need need) {
-        Recipe recipe = desk.shop().recipe(need.recipe());
-        Measures measures = desk.measures();
-        return Row.of(
-                Cell.text(recipe.name(), Lettering.bold(10.5)),
-                Cell.text(measures.mass(need.input()), Lettering.bold(12)),
-                Cell.text(
-                        desk.say(
-                                Word.FALLBACK_KETTLES_OF,
-                                need.kettles(),
-                                measures.mass(recipe.kettle().most())),
-                        Lettering.plain(10.5)));
     }
 
     private static Cell plain(int packs) {

@@ -19,10 +19,18 @@ final class PlanHead {
                 desk.first(Word.FACTS, shop, desk.dates().dayAndTime(heading.computedAt())),
                 heading.mode() == Heading.Mode.FULL ? desk.say(Word.MODE_FULL) : "");
         return new Masthead(
-                desk.say(Word.DESTROY_FALLBACK, FallbackSheet.number(heading.productionDate())),
+                destroy(FallbackSheet.number(heading.productionDate()), desk),
                 name,
                 banner(heading.mode(), desk),
                 foot(desk, foot));
+    }
+
+    /** Which sheets this one takes the place of: the afternoon's, and the one of the orders alone where that was printed. */
+    private static String destroy(String fallback, Desk desk) {
+        return desk.style()
+                .ordersOnly()
+                .map(number -> desk.say(Word.DESTROY_ORDERS_ONLY, number, fallback))
+                .orElseGet(() -> desk.say(Word.DESTROY_FALLBACK, fallback));
     }
 
     private static String replaces(Heading heading, Desk desk) {

@@ -19,6 +19,7 @@ final class EverySheet {
         DayPlan plan = SampleDay.of(shop, batches);
         List<Sheet> sheets = new ArrayList<>(SheetSet.of(plan, shop, style));
         sheets.add(FallbackSheet.of(SampleDay.fallback(shop), shop, style));
+        sheets.add(OrdersOnlySheet.of(SampleDay.ordered(shop), shop, style));
         List<BeanLot> bought = List.of(new BeanLot("SB-1187", "BEAN", Mass.kilograms(400), SampleDay.DATE));
         sheets.add(CountSheet.of(
                 new CountSheet.Stocktake(SampleDay.DATE, SampleDay.PLANNED_AT, plan.stock(), bought), shop, style));

@@ -23,7 +23,7 @@ class FallbackKettlesTest {
         // 500 x 0.300 kg = 150 kg firm / 0.98 / 2.6 = 58.87 kg beans, in steps of 2.5 kg: 60 kg, two kettles of 30 kg.
         // 80 x 0.300 kg = 24 kg pouches / 0.99 / 0.6 = 40.40 kg of thin firm, in steps of 5 kg: 45 kg, two of 40 kg.
         // 45 kg thin / 0.98 / 2.6 = 17.66 kg beans: 20 kg, one kettle.
-        assertThat(new FallbackKettles(fallback, SHOP).needs())
+        assertThat(new FallbackKettles(fallback.given(), SHOP).needs())
                 .containsExactly(
                         new FallbackKettles.Need("pouch", Mass.kilograms(45), 2),
                         new FallbackKettles.Need("firm", Mass.kilograms(60), 2),

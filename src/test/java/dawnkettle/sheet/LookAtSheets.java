@@ -47,6 +47,7 @@ final class LookAtSheets {
         List<Sheet> sheets = new ArrayList<>(planned);
         sheets.add(Sheet.together("records", SheetSet.records(plan, shop, style)));
         sheets.add(FallbackSheet.of(SampleDay.fallback(shop), shop, style));
+        sheets.add(OrdersOnlySheet.of(SampleDay.ordered(shop), shop, style));
         List<BeanLot> bought = List.of(new BeanLot("SB-1187", "BEAN", Mass.kilograms(400), SampleDay.DATE));
         sheets.add(CountSheet.of(
                 new CountSheet.Stocktake(SampleDay.DATE, SampleDay.PLANNED_AT, plan.stock(), bought), shop, style));

@@ -1,6 +1,7 @@
 package dawnkettle.sheet;
 
 import dawnkettle.book.BookLine;
+import dawnkettle.book.ClosedBook;
 import dawnkettle.book.OrderLine;
 import dawnkettle.book.OrderNumber;
 import dawnkettle.measure.Celsius;
@@ -124,6 +125,29 @@ final class SampleDay {
             lines.add(new Fallback.Line(customer.route(), customer.code(), product, 5 + i % 30, i % 4 == 0 ? 24 : 0));
         }
         return new Fallback(DATE, DATE.minusWeeks(1), PLANNED_AT, lines);
+    }
+
+    /** Lines as of the fallback sheet, one of four for the day after; the book is open where the shop is large. */
+    static Ordered ordered(Shop shop) {
+        List<BookLine> lines = new ArrayList<>();
+        for (Fallback.Line line : fallback(shop).lines())
+            lines.add(new BookLine(
+                    new OrderNumber("O-" + lines.size()),
+                    1,
+                    line.customer(),
+                    line.route(),
+                    line.product(),
+                    line.packs(),
+                    lines.size() % 4 == 3 ? DATE.plusDays(1) : DATE,
+                    DATE,
+                    OrderLine.Source.FILE,
+                    false));
+        boolean isSmall = shop.customers().size() < 100;
+        return new Ordered(
+                new ClosedBook(DATE, PLANNED_AT, lines),
+                isSmall,
+                isSmall ? Ordered.Reason.MISTAKE : Ordered.Reason.TOO_LONG,
+                PLANNED_AT);
     }
 
     private void batch(int i) {

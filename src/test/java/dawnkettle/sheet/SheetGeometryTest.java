@@ -90,6 +90,7 @@ class SheetGeometryTest {
         SheetSettings settings =
                 new SheetSettings(List.of(day.languages().split(" ")), Map.of("NIGARI", Mass.grams(250)));
         SheetStyle style = new SheetStyle(PaperSize.of(day.paper()), day.units(), settings, TYPEFACE);
+        if (day.revision() > 1) style = style.inPlaceOf(OrdersOnlySheet.number(SampleDay.DATE));
         Heading.Mode[] modes = Heading.Mode.values();
         Heading.Mode mode = modes[day.batches() % modes.length];
         DayPlan first = SampleDay.of(shop, Math.max(0, day.batches() - 2));
@@ -99,6 +100,7 @@ class SheetGeometryTest {
                 day.revision() == 1 ? SheetSet.of(plan, shop, style) : SheetSet.of(plan, first, shop, style));
         sheets.addAll(SheetSet.records(plan, shop, style));
         sheets.add(FallbackSheet.of(SampleDay.fallback(shop), shop, style));
+        sheets.add(OrdersOnlySheet.of(SampleDay.ordered(shop), shop, style));
         sheets.add(SoakSheet.of(SampleDay.soakCall(plan), shop, style));
         List<BeanLot> bought = List.of(new BeanLot("SB-1187", "BEAN", Mass.kilograms(400), SampleDay.DATE));
         sheets.add(CountSheet.of(

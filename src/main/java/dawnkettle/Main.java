@@ -36,6 +36,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -46,15 +47,20 @@ public final class Main implements Wiring {
     private static final Logger LIBRARIES = Logger.getLogger("org");
 
     private static final Duration TICK = Duration.ofMinutes(1);
+    private static final Duration CLOSING = Duration.ofSeconds(10);
 
     private final InitSystem init = InitSystem.of(System.getenv());
+    private final CountDownLatch allIsClosed = new CountDownLatch(1);
 
     Main() {}
 
     public static void main(String[] args) {
         System.setProperty("java.awt.headless", "true");
         LIBRARIES.setLevel(Level.WARNING);
-        System.exit(Dawnkettle.run(new Main(), args));
+        Main main = new Main();
+        int status = Dawnkettle.run(main, args);
+        main.allIsClosed.countDown();
+        System.exit(status);
     }
 
     @Override
@@ -156,6 +162,7 @@ public final class Main implements Wiring {
             init.stopping();
             ticker.close();
             stopped.countDown();
+            awaitClosed();
         }));
         try {
             stopped.await();
@@ -165,5 +172,14 @@ public final class Main implements Wiring {
         if (gone.get() == null) return;
         ticker.close();
         throw gone.get();
+    }
+
+    /** The machine goes on stopping when the hooks are over, so they wait until the ledger's file is whole by itself. */
+    private void awaitClosed() {
+        try {
+            allIsClosed.await(CLOSING.toSeconds(), TimeUnit.SECONDS); // longer, and the init system would cut it off
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 }

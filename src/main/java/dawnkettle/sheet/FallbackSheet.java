@@ -74,13 +74,13 @@ public final class FallbackSheet {
                 new Table.Column(desk.say(Word.FALLBACK_STANDING), 16),
                 new Table.Column(desk.say(Word.PICK_PACKS), 14),
                 new Table.Column(desk.say(Word.PICK_CASES), 15),
-                new Table.Column(desk.say(Word.FALLBACK_MASS), 17)));
+                new Table.Column(desk.say(Word.FALLBACK_MASS), 20)));
         for (int i = 0; i < PACKING_DAYS; i++)
             columns.add(new Table.Column(
                     desk.say(
                             Word.FALLBACK_IF_PACKED,
                             desk.dates().brief(fallback.forDay().plusDays(i))),
-                    26));
+                    24.5));
         columns.add(new Table.Column("", 8));
         return new Table(columns, 5.6, List.of(Table.Section.plain(rows))).dense();
     }

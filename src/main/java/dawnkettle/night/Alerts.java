@@ -103,7 +103,8 @@ final class Alerts {
         return office.ledger().alarms();
     }
 
-    private static KeptAlarm kept(Alarm alarm) {
+    /** As the ledger keeps it. */
+    static KeptAlarm kept(Alarm alarm) {
         return new KeptAlarm(
                 alarm.key(),
                 alarm.happened(),

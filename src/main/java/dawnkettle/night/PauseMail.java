@@ -3,7 +3,6 @@ package dawnkettle.night;
 import dawnkettle.mail.Alarm;
 import dawnkettle.mail.AlertMail;
 import dawnkettle.mail.Mail;
-import dawnkettle.store.KeptAlarm;
 import dawnkettle.trouble.Trouble;
 import java.time.Instant;
 import java.time.ZonedDateTime;
@@ -56,19 +55,8 @@ final class PauseMail {
                 .addressedTo(office.papers().settings().letters().alertTo());
         office.ledger().inTransaction(() -> {
             letters.queue(mail);
-            office.ledger().alarms().passed(kept(alarm), now);
+            office.ledger().alarms().passed(Alerts.kept(alarm), now);
         });
         letters.deliver();
-    }
-
-    private static KeptAlarm kept(Alarm alarm) {
-        return new KeptAlarm(
-                alarm.key(),
-                alarm.happened(),
-                alarm.safe(),
-                alarm.todo(),
-                alarm.by(),
-                alarm.passes(),
-                Optional.empty());
     }
 }

@@ -1,6 +1,7 @@
 package dawnkettle.paper;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
@@ -133,10 +134,11 @@ final class PrintServer implements AutoCloseable {
     /** Empties or fills the printer's trays by the form that it serves. */
     void trays(boolean filled) throws IOException {
         String levels = filled ? "&level1=250&level3=25" : "&level1=0&level3=0";
-        new URL("http://localhost:" + printerPort + "/media?size1=iso_a4_210x297mm&type1=stationery"
-                        + "&size3=na_letter_8.5x11in&type3=stationery" + levels)
-                .openStream()
-                .close();
+        URL form = new URL("http://localhost:" + printerPort + "/media?size1=iso_a4_210x297mm&type1=stationery"
+                + "&size3=na_letter_8.5x11in&type3=stationery" + levels);
+        try (InputStream page = form.openStream()) {
+            page.readAllBytes(); // it begins to answer before it has taken the form, and is done with it at the end
+        }
     }
 
     /** What the server says of our jobs, those that are over or those that are not. */

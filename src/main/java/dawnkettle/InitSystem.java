@@ -25,6 +25,7 @@ final class InitSystem {
     /** How long a start may stand still; systemd/dawnkettle.service says the same. */
     private static final Duration START = Duration.ofSeconds(180);
 
+    /** Stands for the watchdog's time where nobody watches; it paces what is then told to nobody. */
     private static final Duration UNWATCHED = Duration.ofSeconds(80);
 
     /** What is borne above a device's own patience. */

@@ -47,6 +47,8 @@ public final class Main implements Wiring {
     private static final Logger LIBRARIES = Logger.getLogger("org");
 
     private static final Duration TICK = Duration.ofMinutes(1);
+
+    /** So long the ledger may take to be closed when the service stops (common practice, no source). */
     private static final Duration CLOSING = Duration.ofSeconds(10);
 
     private final InitSystem init = InitSystem.of(System.getenv());

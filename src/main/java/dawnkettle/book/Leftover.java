@@ -36,7 +36,9 @@ final class Leftover {
         Kind.CASE_AND_HALF
     };
 
+    /** Words of a name, first and last (common practice, no source). */
     private static final int MOST_OF_A_NAME = 2;
+
     private static final Kind[] BETWEEN = {Kind.NOISE, Kind.BRACKET, Kind.DASH};
     private static final Kind[] OF_PACK = {Kind.TIMES, Kind.CASE, Kind.FORM, Kind.UNIT, Kind.SIZE, Kind.COLON};
     private static final Kind[] TURNS = {

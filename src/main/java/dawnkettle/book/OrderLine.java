@@ -27,6 +27,11 @@ public record OrderLine(
         if (packs < 1) throw new IllegalArgumentException("packs must be at least 1, not " + packs);
     }
 
+    /** The same order of the customer, taken in another way. */
+    public OrderLine takenAs(Source other, String from, Instant at) {
+        return new OrderLine(order, line, customer, product, packs, deliveryDate, other, from, at);
+    }
+
     /** Where a line came from. */
     public enum Source {
         FILE,

@@ -15,7 +15,9 @@ record OwnLines(List<String> lines, boolean quoted) {
     /** No order has more; what comes after is not read but asked about as one. */
     static final int MOST_LINES = 400;
 
+    /** Letters; what is longer is asked about (common practice, no source). */
     static final int LONGEST_LINE = 2_000;
+
     private static final Pattern QUOTE_HEAD =
             Pattern.compile("(?i)(?:on|el|am|le)\\b.{0,200}(?:wrote|escribi[oó]|schrieb|a écrit)\\s*:?\\s*");
     private static final Pattern OLD_MAIL =

@@ -11,7 +11,9 @@ final class Reckon {
     /** More than three times what the customer ever stood for, more than a case and more than this is asked. */
     private static final int DOZEN = 12;
 
+    /** Of the most packs that the customer ever stood for (common practice, no source). */
     private static final int TIMES_THE_HABIT = 3;
+
     private static final BigDecimal MOST = BigDecimal.valueOf(10_000);
 
     private final OrderReading context;

@@ -14,6 +14,8 @@ import java.util.Optional;
  */
 record SayAgain(String day, int last) {
     private static final Sense END = new Sense(Kind.STOP, "end", 0, 0);
+
+    /** To both sides of the mail's day: below a month, so that a day of the month is found at most twice. */
     private static final int NEARBY_DAYS = 20;
 
     static SayAgain of(List<Sense> line, int at, DaysSaid days) {

@@ -6,7 +6,9 @@ import java.util.List;
 
 /** A sentence of a line as its parts between commas, "and" and days; a day is a part of its own. */
 record Sentence(String line, List<Sense> senses) {
+    /** Letters of a word that a full stop may cut short (common practice, no source). */
     private static final int SHORT = 5;
+
     private static final Kind[] OF_ORDER = {Kind.NUMBER, Kind.KIND, Kind.FORM, Kind.CODE, Kind.CASE, Kind.SIZE};
 
     private static final Kind[] OF_SIZE = {

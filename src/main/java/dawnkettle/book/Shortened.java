@@ -9,7 +9,12 @@ import java.util.Optional;
  * and last among them ("bckt", "blks"); or broken off after at least four ("kitch"), with two or more left out.
  */
 final class Shortened {
+    /**
+     * Letters of a word that is written without its vowels, of one that is broken off, and of what is broken off
+     * (common practice, no source).
+     */
     private static final int FEWEST_WITHOUT_VOWELS = 3;
+
     private static final int FEWEST_BROKEN_OFF = 4;
     private static final int FEWEST_LEFT_OUT = 2;
 

@@ -44,7 +44,10 @@ import picocli.CommandLine.Option;
         })
 final class Bundle implements Callable<Integer> {
     private static final DateTimeFormatter NAME = DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HHmm", Locale.ROOT);
+
+    /** Before and after today. */
     private static final int DAYS = 7;
+
     private static final int JOURNAL_SECONDS = 20;
 
     private final Wiring wiring;

@@ -36,6 +36,8 @@ import picocli.CommandLine.Parameters;
         footer = {"", "Example: dawnkettle restore 2026-12-04"})
 final class Restore implements Callable<Integer> {
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH);
+
+    /** So many order numbers are named; the rest is "…". */
     private static final int MOST_ORDERS = 20;
 
     private final Wiring wiring;

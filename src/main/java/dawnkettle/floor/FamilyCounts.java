@@ -15,6 +15,7 @@ final class FamilyCounts {
     /** Beyond so many states families are lumped together. */
     private static final long MOST_STATES = 300_000;
 
+    /** Minutes that stand for "not reached". */
     private static final int FAR = 1 << 28;
     /** Beyond so many minutes more no end is looked for. */
     private static final int FURTHEST = 1 << 12;

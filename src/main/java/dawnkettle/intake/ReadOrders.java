@@ -156,16 +156,7 @@ final class ReadOrders {
 
     /** A standing order's line, written out in the book before it is amended, so that it keeps its number. */
     private OrderLine written(OrderLine standing, Line row) {
-        return new OrderLine(
-                standing.order(),
-                standing.line(),
-                standing.customer(),
-                standing.product(),
-                standing.packs(),
-                standing.deliveryDate(),
-                OrderLine.Source.STANDING,
-                row.place().toString(),
-                now);
+        return standing.takenAs(OrderLine.Source.STANDING, row.place().toString(), now);
     }
 
     /** An amendment changes packs alone; where it names more, it must name the line as it was ordered. */

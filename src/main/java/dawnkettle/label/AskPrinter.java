@@ -5,6 +5,7 @@ import java.time.Duration;
 
 /** Asks a label printer how it is, and sends it nothing that it could print. */
 public final class AskPrinter {
+    /** For an answer to the question how it is (common practice, no source). */
     private static final Duration PATIENCE = Duration.ofSeconds(6);
 
     private final PrinterProfile profile;

@@ -7,7 +7,10 @@ import java.util.List;
 
 /** What the clerk answers to a mail: under headings, line by line. */
 public final class Answer {
+    /** Letters of a line that a mail should not exceed (RFC 5322, 2.1.1). */
     private static final int SUBJECT = 78;
+
+    /** Letters of the sender's own subject (common practice, no source). */
     private static final int OWN_WORDS = 36;
 
     private final House house;

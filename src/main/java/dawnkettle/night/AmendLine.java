@@ -18,15 +18,6 @@ record AmendLine(Office office, OrderLine.Source source, String origin) {
     }
 
     private OrderLine written(OrderLine standing) {
-        return new OrderLine(
-                standing.order(),
-                standing.line(),
-                standing.customer(),
-                standing.product(),
-                standing.packs(),
-                standing.deliveryDate(),
-                OrderLine.Source.STANDING,
-                origin,
-                office.now());
+        return standing.takenAs(OrderLine.Source.STANDING, origin, office.now());
     }
 }

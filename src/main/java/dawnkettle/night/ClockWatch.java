@@ -6,6 +6,10 @@ import java.util.function.LongSupplier;
 
 /** Looks at each tick whether the clock went on as the machine's own count of seconds did. */
 public final class ClockWatch {
+    /**
+     * A step of the clock beyond this is a jump; drift corrected in small steps stays below it (common practice,
+     * no source).
+     */
     private static final Duration MOST = Duration.ofSeconds(90);
 
     private final Office office;

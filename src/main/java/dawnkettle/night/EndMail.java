@@ -27,6 +27,7 @@ final class EndMail {
     /** No address is written down, also where somebody put one into a subject. */
     private static final Pattern ADDRESS = Pattern.compile("\\S+@\\S+");
 
+    /** Back from now: "replies a night" are counted over it. */
     private static final Duration NIGHT = Duration.ofHours(12);
 
     private final Office office;

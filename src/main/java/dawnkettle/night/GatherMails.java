@@ -9,6 +9,7 @@ import java.util.List;
 
 /** What the owner should know of the mails that came since the last summary. */
 final class GatherMails {
+    /** So many mails are named in the summary, the rest counted (common practice, no source). */
     private static final int MOST = 12;
 
     private final Office office;

@@ -19,7 +19,9 @@ import java.util.function.Supplier;
 
 /** What the self-test asks of this machine: its disk, its clock, the ledger and its copies. */
 final class SelfTestOfLedger {
+    /** Bytes; above it something keeps the ledger's file from being cut back (common practice, no source). */
     private static final long WRITE_AHEAD = 64_000_000;
+
     private static final Period RULES_HOLD = Period.ofMonths(18);
 
     private static final String LEDGER_SAFE = "What was written down is kept.";

@@ -154,16 +154,7 @@ final class ServeOrder {
     private OrderLine byMail(OrderLine line) {
         return line.source() == OrderLine.Source.STANDING
                 ? line
-                : new OrderLine(
-                        line.order(),
-                        line.line(),
-                        line.customer(),
-                        line.product(),
-                        line.packs(),
-                        line.deliveryDate(),
-                        OrderLine.Source.MAIL,
-                        origin,
-                        line.takenAt());
+                : line.takenAs(OrderLine.Source.MAIL, origin, line.takenAt());
     }
 
     private Amendment byMail(Amendment change) {

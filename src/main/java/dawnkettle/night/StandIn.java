@@ -18,6 +18,7 @@ import java.util.Optional;
  * fallback sheet that lies in the tray since the afternoon. It asks the book and the shop, and never the planner.
  */
 final class StandIn {
+    /** A time box of its own (common practice, no source). */
     private static final Duration LONGEST_WRITING = Duration.ofSeconds(60);
 
     private final Office office;

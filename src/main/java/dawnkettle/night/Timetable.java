@@ -13,7 +13,9 @@ import java.util.List;
 
 /** When which step is due: one slot a step and business date, whatever the clocks do that night. */
 public record Timetable(ShopCalendar calendar, ZoneId zone, NightSettings.Times times, NightSettings.Records records) {
+    /** Calendar days that are looked at round now: back always, back at most after the machine was dark, and ahead. */
     private static final int DAYS_BACK = 3;
+
     private static final int MOST_DAYS_BACK = 60;
     private static final int DAYS_AHEAD = 5;
 

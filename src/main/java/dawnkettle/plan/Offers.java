@@ -20,6 +20,9 @@ final class Offers {
     /** The nearest so many for a product: a card is read in a hurry. */
     private static final int MOST = 3;
 
+    /** The least {@link #distance} at which nobody would take the one for the other. */
+    private static final int FAR = 3;
+
     private final Shop shop;
     private final DayPlan plan;
     private final List<Free> free = new ArrayList<>();
@@ -77,8 +80,6 @@ final class Offers {
     private boolean isNear(Product wanted, Free one) {
         return distance(wanted, shop.product(one.product)) < FAR;
     }
-
-    private static final int FAR = 3;
 
     /**
      * 0 the same product, 1 of the same recipe, 2 another in the same kind of pack: nobody takes a bottle for a block; nothing

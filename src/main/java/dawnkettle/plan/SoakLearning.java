@@ -34,7 +34,9 @@ public final class SoakLearning {
      */
     private static final double SAFE_SHARE = 0.72;
 
+    /** °C of water between which it is held to that: what soak rooms have. */
     private static final int SAFE_FROM = 5;
+
     private static final int SAFE_TO = 30;
 
     private SoakLearning() {}

@@ -14,8 +14,15 @@ import java.util.TreeMap;
  * @param sentences for each group that was looked at, what its looks moved and which were left out
  */
 public record SoakLooks(SoakBeliefs beliefs, List<String> sentences) {
+    /** °C of water outside which no look is believed (common practice, no source). */
     private static final double COLDEST = 2;
+
     private static final double WARMEST = 35;
+
+    /**
+     * Ready in less than the published hours over this, or not yet after them times this, is a slip of the pen
+     * (common practice, no source).
+     */
     private static final double TIMES = 2;
 
     public SoakLooks {

@@ -20,7 +20,11 @@ import java.util.Optional;
  * with what it gave. A way that gave nothing is named as tried, not as useless.
  */
 public final class WaysOut {
+    /** Tries of the search for each way; fewer than for the plan, so a way may give more than is told. */
     private static final long DECODES = 500;
+
+    /** What a van is asked to wait. */
+    private static final int WAIT_MINUTES = 30;
 
     private final Shop shop;
     private final Evening evening;
@@ -196,6 +200,4 @@ public final class WaysOut {
                 "van " + van.code() + " leaving " + WAIT_MINUTES + " minutes later",
                 Effect.of(PlanDay.of(later, quick(evening.larder()))));
     }
-
-    private static final int WAIT_MINUTES = 30;
 }

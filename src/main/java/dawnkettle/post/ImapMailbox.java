@@ -2,51 +2,39 @@ package dawnkettle.post;
 
 import dawnkettle.mail.Arrived;
 import dawnkettle.mail.Mailbox;
-import dawnkettle.post.PostSettings.Security;
 import dawnkettle.trouble.DeviceAway;
 import jakarta.mail.AuthenticationFailedException;
 import jakarta.mail.Session;
 import jakarta.mail.Store;
-import java.security.NoSuchAlgorithmException;
 import java.time.Duration;
 import java.util.Properties;
-import java.util.Set;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Predicate;
 import javax.net.ssl.SSLContext;
-import javax.net.ssl.SSLException;
 
 /** Looks into a mailbox by IMAP (RFC 3501), each time over a fresh connection: one that is kept falls silent unseen. */
 public final class ImapMailbox implements Mailbox {
     /** A whole look may take so many times what a single read may, and never longer than the night can bear. */
     private static final int PATIENCES = 4;
 
+    /** A whole look, whatever the patience (common practice, no source). */
     private static final Duration LONGEST = Duration.ofMinutes(1);
-    private static final Set<String> THIS_MACHINE = Set.of("localhost", "127.0.0.1", "::1");
 
     private final MailboxSettings settings;
-    private final SSLContext trust;
+    private final MailLine line;
 
     /** Trusts whom the machine trusts. */
     public ImapMailbox(MailboxSettings settings) {
-        this(settings, machineTrust());
+        this(settings, MailLine.machineTrust());
     }
 
     /** @param trust which certificates to believe */
     public ImapMailbox(MailboxSettings settings, SSLContext trust) {
         this.settings = settings;
-        this.trust = trust;
-    }
-
-    private static SSLContext machineTrust() {
-        try {
-            return SSLContext.getDefault();
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException(e);
-        }
+        this.line = new MailLine(settings.security(), settings.patience(), trust);
     }
 
     @Override
@@ -85,7 +73,7 @@ public final class ImapMailbox implements Mailbox {
     }
 
     private void refuseOpenLine() {
-        if (settings.security() == Security.NONE && !THIS_MACHINE.contains(settings.host()))
+        if (line.isOpenTo(settings.host()))
             throw away("a password is not sent without TLS; set its security to \"tls\" or \"starttls\"", null);
     }
 
@@ -122,8 +110,7 @@ public final class ImapMailbox implements Mailbox {
     private static String why(Throwable cause) {
         if (cause instanceof AuthenticationFailedException)
             return "refused the account; look at the user and the password file";
-        for (Throwable each = cause; each != null; each = each.getCause())
-            if (each instanceof SSLException) return "could not prove who it is; look at its name and its certificate";
+        if (MailLine.isAboutTls(cause)) return "could not prove who it is; look at its name and its certificate";
         return "did not answer as a mail server does; see that it runs and is reached; it is tried again";
     }
 
@@ -132,21 +119,9 @@ public final class ImapMailbox implements Mailbox {
     }
 
     private Properties properties(Wires wires) {
-        String patience = String.valueOf(settings.patience().toMillis());
-        Properties properties = new Properties();
-        properties.put("mail.imap.connectiontimeout", patience);
-        properties.put("mail.imap.timeout", patience);
-        properties.put("mail.imap.writetimeout", patience);
-        properties.put("mail.imap.fetchsize", "1100000");
-        properties.put("mail.imap.starttls.enable", String.valueOf(settings.security() == Security.STARTTLS));
-        properties.put("mail.imap.starttls.required", String.valueOf(settings.security() == Security.STARTTLS));
-        properties.put("mail.imap.ssl.enable", String.valueOf(settings.security() == Security.TLS));
-        properties.put("mail.imap.ssl.checkserveridentity", "true");
-        properties.put("mail.imap.ssl.protocols", "TLSv1.3 TLSv1.2");
-        properties.put("mail.imap.ssl.socketFactory", wires.secure(trust.getSocketFactory()));
-        properties.put("mail.imap.ssl.socketFactory.fallback", "false");
-        properties.put("mail.imap.socketFactory.fallback", "false");
-        if (settings.security() != Security.TLS) properties.put("mail.imap.socketFactory", wires.plain());
+        Properties properties = line.properties("imap", wires);
+        properties.put(
+                "mail.imap.fetchsize", "1100000"); // bytes: above the largest mail that is read, so one fetch is enough
         return properties;
     }
 }

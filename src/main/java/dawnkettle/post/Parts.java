@@ -19,8 +19,10 @@ final class Parts {
     /** More parts than that has no order by mail (common practice, no source). */
     static final int MOST = 50;
 
+    /** Parts within parts (common practice, no source). */
     static final int DEEPEST = 10;
 
+    /** Of one part; a whole mail is not larger ({@code Visit}). */
     private static final int MOST_BYTES = 1_000_000;
 
     private final StringBuilder plain = new StringBuilder();

@@ -31,7 +31,9 @@ final class ReadArrived {
     /** What the mail library is never shown: it takes seconds over so many parts (measured: 200,000 in 14.6 s). */
     private static final int MOST_DASHED_LINES = 4 * Parts.MOST;
 
+    /** For one mail, on a thread with so small a stack that nesting ends soon (common practice, no source). */
     private static final long LONGEST_MILLIS = 10_000;
+
     private static final int STACK_BYTES = 512 * 1024;
 
     /** A sender's clock may be so wrong; beyond it the time of arrival counts. */

@@ -2,58 +2,40 @@ package dawnkettle.post;
 
 import dawnkettle.mail.Mail;
 import dawnkettle.mail.Post;
-import dawnkettle.post.PostSettings.Security;
 import dawnkettle.trouble.DeviceAway;
 import jakarta.mail.AuthenticationFailedException;
 import jakarta.mail.Session;
 import jakarta.mail.Transport;
-import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
 import java.util.Properties;
-import java.util.Set;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import javax.net.ssl.SSLContext;
-import javax.net.ssl.SSLException;
 
 /** Hands mail to a server by SMTP (RFC 5321), protected by TLS unless the owner says otherwise. */
 public final class SmtpPost implements Post {
     /** A whole delivery may take so many times what a single read may: a slow drip never ends by itself. */
     public static final int PATIENCES = 4;
 
-    private static final Set<String> THIS_MACHINE = Set.of("localhost", "127.0.0.1", "::1");
-
     private static final String OPEN_LINE =
             "a password is not sent without TLS; set the mail account's security to \"starttls\"";
 
     private final PostSettings settings;
     private final MimeForm form;
-    private final SSLContext trust;
+    private final MailLine line;
 
     /** Trusts whom the machine trusts. */
     public SmtpPost(PostSettings settings, MimeForm form) {
-        this(settings, form, machineTrust());
+        this(settings, form, MailLine.machineTrust());
     }
 
     /** @param trust which certificates to believe */
     public SmtpPost(PostSettings settings, MimeForm form, SSLContext trust) {
         this.settings = settings;
         this.form = form;
-        this.trust = trust;
-    }
-
-    private boolean isOpenLine() {
-        return settings.security() == Security.NONE && !THIS_MACHINE.contains(host());
-    }
-
-    private static SSLContext machineTrust() {
-        try {
-            return SSLContext.getDefault();
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException(e);
-        }
+        this.line = new MailLine(settings.security(), settings.patience(), trust);
     }
 
     @Override
@@ -61,7 +43,7 @@ public final class SmtpPost implements Post {
         if (mail.to().isEmpty()) throw clean(mail, "nobody is to have it; name an address in conf/", null);
         if (settings.host().isEmpty()) throw clean(mail, "no mail server is named; name one in conf/", null);
         String password = settings.secretFile().map(Secret::read).orElse(null);
-        if (password != null && isOpenLine()) throw clean(mail, OPEN_LINE, null);
+        if (password != null && line.isOpenTo(host())) throw clean(mail, OPEN_LINE, null);
         Wires wires = new Wires();
         Session session = Session.getInstance(properties(wires));
         deliver(mail, new Delivery(form.message(mail, date, session), settings, password), wires);
@@ -75,7 +57,7 @@ public final class SmtpPost implements Post {
      */
     public String login() {
         String password = settings.secretFile().map(Secret::read).orElse(null);
-        if (password != null && isOpenLine())
+        if (password != null && line.isOpenTo(host()))
             throw DeviceAway.clean("mail server \"" + host() + "\": " + OPEN_LINE, null);
         Wires wires = new Wires();
         Session session = Session.getInstance(properties(wires));
@@ -125,14 +107,9 @@ public final class SmtpPost implements Post {
         if (answer >= 400) return server + "put it off with " + answer + "; it is tried again";
         if (cause instanceof AuthenticationFailedException)
             return server + "refused the account; look at the user and the password file";
-        if (isAboutTls(cause)) return server + "could not prove who it is; look at its name and its certificate";
+        if (MailLine.isAboutTls(cause))
+            return server + "could not prove who it is; look at its name and its certificate";
         return server + "did not answer as a mail server does; see that it runs and is reached; it is tried again";
-    }
-
-    private static boolean isAboutTls(Throwable failure) {
-        for (Throwable cause = failure; cause != null; cause = cause.getCause())
-            if (cause instanceof SSLException) return true;
-        return false;
     }
 
     private String host() {
@@ -144,23 +121,10 @@ public final class SmtpPost implements Post {
     }
 
     private Properties properties(Wires wires) {
-        String patience = String.valueOf(settings.patience().toMillis());
-        Properties properties = new Properties();
+        Properties properties = line.properties("smtp", wires);
         properties.put("mail.smtp.from", settings.from());
-        properties.put("mail.smtp.connectiontimeout", patience);
-        properties.put("mail.smtp.timeout", patience);
-        properties.put("mail.smtp.writetimeout", patience);
         properties.put("mail.smtp.quitwait", "false");
         properties.put("mail.smtp.auth", String.valueOf(settings.user().isPresent()));
-        properties.put("mail.smtp.starttls.enable", String.valueOf(settings.security() == Security.STARTTLS));
-        properties.put("mail.smtp.starttls.required", String.valueOf(settings.security() == Security.STARTTLS));
-        properties.put("mail.smtp.ssl.enable", String.valueOf(settings.security() == Security.TLS));
-        properties.put("mail.smtp.ssl.checkserveridentity", "true");
-        properties.put("mail.smtp.ssl.protocols", "TLSv1.3 TLSv1.2");
-        properties.put("mail.smtp.ssl.socketFactory", wires.secure(trust.getSocketFactory()));
-        properties.put("mail.smtp.ssl.socketFactory.fallback", "false");
-        properties.put("mail.smtp.socketFactory.fallback", "false");
-        if (settings.security() != Security.TLS) properties.put("mail.smtp.socketFactory", wires.plain());
         return properties;
     }
 }

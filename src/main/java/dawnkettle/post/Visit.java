@@ -34,6 +34,7 @@ final class Visit implements Callable<Void> {
     /** So many in one look: a flood is worked off over the evening and does not hold the night. */
     private static final int MOST_MAILS = 60;
 
+    /** Mails whose flags and sizes are asked for at once. */
     private static final int GROUP = 200;
 
     private final Session session;

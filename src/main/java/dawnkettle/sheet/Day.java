@@ -23,6 +23,7 @@ import java.util.Set;
  * @param held lots that may not leave the house
  */
 record Day(DayPlan plan, Desk desk, Set<LotCode> held) {
+    /** Points (1/72 inch) of the bar over a held lot. */
     private static final double HELD_POINTS = 11;
 
     Day {

@@ -16,7 +16,10 @@ import java.util.stream.Collectors;
 /** The fields of the card of losses: counted and in few words, for a glance at arm's length. */
 final class IfCells {
     private static final String TIMES = " × ";
+
+    /** Vans, and batches to leave out, that are named in a cell; the rest is counted. */
     private static final int LATE_VANS = 3;
+
     private static final int LEFT_OUT = 4;
 
     private final Day day;

@@ -20,7 +20,9 @@ public final class IfSheet {
     /** Front and back of what hangs on the wall. */
     private static final int WANTED_PAGES = 2;
 
+    /** Beyond it the least hurting losses are counted, not named. */
     private static final int MOST_PAGES = 3;
+
     private static final Lettering HARMLESS_ID = Lettering.bold(10);
     private static final Lettering HARMLESS = Lettering.plain(9.5);
 

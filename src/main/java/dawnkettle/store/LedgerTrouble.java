@@ -7,9 +7,8 @@ import java.sql.SQLException;
 
 /** What SQLite refused, in words for whoever has to act; what only a bug of ours can cause stays an exception. */
 record LedgerTrouble(Path file) {
-    /** Primary result codes of SQLite (sqlite.org/rescode.html). */
+    // Primary result codes of SQLite (sqlite.org/rescode.html).
     private static final int BUSY = 5;
-
     private static final int READONLY = 8;
     private static final int IOERR = 10;
     private static final int CORRUPT = 11;

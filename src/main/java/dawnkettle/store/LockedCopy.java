@@ -32,7 +32,10 @@ import javax.crypto.spec.SecretKeySpec;
  */
 public final class LockedCopy {
     private static final byte[] MAGIC = "DWNKLCK1".getBytes(java.nio.charset.StandardCharsets.US_ASCII);
+
+    /** Bytes of the nonce that are drawn by lot; then of a piece; bits of a tag; bytes of a key. */
     private static final int LOT = 7;
+
     private static final int PIECE = 1 << 20;
     private static final int TAG_BITS = 128;
     private static final int KEY_BYTES = 32;

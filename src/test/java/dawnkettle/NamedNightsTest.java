@@ -50,4 +50,43 @@ class NamedNightsTest {
             }
         }
     }
+
+    @Test
+    void a_morning_without_a_plan_has_a_mail_that_says_so() throws Exception {
+        for (Mishap.Kind wrong : List.of(Mishap.Kind.CLOCK_YEAR_AHEAD, Mishap.Kind.CLOCK_IN_1970)) {
+            List<Mishap> mishaps = List.of(new Mishap(wrong, 336, 10_000));
+            try (FaultyNight night = new FaultyNight(1, mishaps, Plant.NONE)) {
+                assertThat(night.play()).as(wrong.name()).isEmpty();
+            }
+        }
+    }
+
+    /** Five hours ahead it is past two in the evening; what is amended until two is in the plan all the same. */
+    @Test
+    void a_dawn_check_by_a_clock_that_was_ahead_comes_once_more_at_its_hour() throws Exception {
+        int again = 0;
+        for (long seed = 1; seed <= 6; seed++) {
+            List<Mishap> ahead = List.of(new Mishap(Mishap.Kind.CLOCK_AHEAD, 1_115, 34));
+            try (FaultyNight night = new FaultyNight(seed, ahead, Plant.NONE)) {
+                assertThat(night.play()).as("seed " + seed).isEmpty();
+                again += night.count("SELECT count(*) FROM step WHERE step = 'second dawn check' AND state = 'done'");
+            }
+        }
+        assertThat(again).as("dawn checks that came again").isPositive();
+    }
+
+    /** An alert that the server did not take a year ahead waits minutes, and not until then. */
+    @Test
+    void a_mail_that_failed_by_a_clock_a_year_ahead_goes_out_when_the_clock_is_right() throws Exception {
+        for (Mishap.Kind wrong : List.of(Mishap.Kind.POST_550, Mishap.Kind.POST_LOSES_ITS_250)) {
+            List<Mishap> mishaps =
+                    List.of(new Mishap(Mishap.Kind.CLOCK_YEAR_AHEAD, 842, 200), new Mishap(wrong, 1, 10_000));
+            try (FaultyNight night = new FaultyNight(4, mishaps, Plant.NONE)) {
+                assertThat(night.play()).as(wrong.name()).isEmpty();
+                assertThat(night.count("SELECT count(*) FROM outbox WHERE queued_at > changed_at + 86400000"))
+                        .as("mails dated a year ahead")
+                        .isPositive();
+            }
+        }
+    }
 }

@@ -264,11 +264,12 @@ final class NightLaws {
                 GROUP BY 1, 2, 3 HAVING count(*) > 1""");
         none("I6 out of order", """
                 SELECT later.step, later.business_date FROM step_event AS later JOIN
-                    (VALUES ('plan', 'close'), ('sheets', 'plan'), ('dawn check', 'plan'), ('labels', 'plan'), ('summary', 'plan')) AS v
+                    (VALUES ('plan', 'close'), ('sheets', 'plan'), ('dawn check', 'plan'), ('labels', 'plan')) AS v
                     ON v.column1 = later.step
                 WHERE later.state = 'done' AND NOT EXISTS
                     (SELECT 1 FROM step_event AS earlier WHERE earlier.step = v.column2 AND earlier.state = 'done'
                      AND earlier.business_date = later.business_date AND earlier.seq < later.seq)""");
+        summary();
         none("I6 state and history differ", """
                 SELECT s.step, s.business_date, s.state FROM step AS s WHERE s.state <>
                     (SELECT e.state FROM step_event AS e WHERE e.step = s.step AND e.business_date = s.business_date
@@ -279,6 +280,15 @@ final class NightLaws {
         if (!clockWentBack) none("I6 dated before its predecessor", """
                     SELECT later.step, later.business_date FROM step_event AS later JOIN step_event AS earlier
                         ON earlier.seq = later.seq - 1 WHERE later.at < earlier.at""");
+    }
+
+    /** The morning's mail comes where there is no plan as well, and then says so. */
+    private void summary() {
+        none("I6 a summary of no plan does not say so, or one of a plan says so", """
+                SELECT e.business_date, e.note FROM step_event AS e
+                WHERE e.step = 'summary' AND e.state = 'done' AND (instr(e.note, 'no plan') > 0) = EXISTS
+                    (SELECT 1 FROM step_event AS p WHERE p.step = 'plan' AND p.state = 'done'
+                     AND p.business_date = e.business_date AND p.seq < e.seq)""");
     }
 
     /** I8: what was written stays as it was. */

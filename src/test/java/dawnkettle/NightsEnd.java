@@ -77,7 +77,8 @@ record NightsEnd(Asked asked, DroppedByHand drops, Course course) {
     private void effects(List<String> broken) {
         asked.rows("SELECT key, state FROM effect WHERE state IN ('sending', 'intended')")
                 .forEach(row -> broken.add("I3: left as " + row));
-        asked.rows("SELECT message_id, state, note FROM outbox WHERE state <> 'sent'")
+        asked.rows("SELECT message_id, state, note FROM outbox WHERE state <> 'sent' AND NOT (state = 'refused'"
+                        + " AND attempts >= 8 AND changed_at - queued_at > 2 * 86400000)")
                 .forEach(row -> broken.add("I5: mail left as " + row));
         int sheets = count(
                 "SELECT count(*) FROM effect_event AS e JOIN effect AS f USING (key) WHERE f.kind = 'sheet' AND e.state = 'ambiguous'");

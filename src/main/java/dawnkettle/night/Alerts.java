@@ -47,14 +47,15 @@ final class Alerts {
     private boolean isTime(List<KeptAlarm> open, Instant now) {
         if (mailsOfTheNight(office) >= MOST) return false;
         boolean isFirst = open.stream().allMatch(alarm -> alarm.toldAt().isEmpty());
-        Optional<Instant> last = rows().lastTold();
+        Optional<Instant> last = rows().lastTold(now);
         return isFirst && rows().over().isEmpty()
                 || last.map(told -> !now.isBefore(told.plus(HOUR))).orElse(true);
     }
 
     /** Mails that count towards the night's cap. */
     static int mailsOfTheNight(Office office) {
-        return office.ledger().alarms().mailsSince(office.now().minus(NIGHT));
+        Instant now = office.now();
+        return office.ledger().alarms().mailsBetween(now.minus(NIGHT), now);
     }
 
     private void tell(List<KeptAlarm> open, List<String> to, Instant now) {

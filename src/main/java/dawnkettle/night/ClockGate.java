@@ -124,6 +124,12 @@ public final class ClockGate {
                         + (isConfirmed(office.now()) ? ", on a person's word." : "."));
     }
 
+    /** Whether neither the machine's own sources nor a person vouch for it. */
+    boolean isUnknown() {
+        Instant now = office.now();
+        return time().doubt(now).isPresent() && !isConfirmed(now);
+    }
+
     public boolean isTrusted() {
         return doubt().isEmpty();
     }

@@ -120,7 +120,7 @@ final class EndMail {
     private boolean mayAnswer(Known sender) {
         Instant now = office.now();
         List<MailEnd> night = office.ledger().mails().since(now.minus(NIGHT)).stream()
-                .filter(MailEnd::answered)
+                .filter(end -> end.answered() && !end.at().isAfter(now))
                 .toList();
         long hour = night.stream()
                 .filter(end -> end.sender().equals(sender.word()) && end.at().isAfter(now.minus(Duration.ofHours(1))))

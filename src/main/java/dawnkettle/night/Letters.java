@@ -67,7 +67,7 @@ final class Letters {
             outbox().again(id, office.now(), true, "what became of it could not be noted");
             unnoted.remove(id);
         }
-        outbox().due(office.now()).forEach(this::deliver);
+        outbox().due(office.now(), LONGEST_WAIT).forEach(this::deliver);
     }
 
     Optional<Instant> nextTry() {
@@ -110,7 +110,9 @@ final class Letters {
     private void later(QueuedMail queued, DeviceAway away) {
         String id = queued.messageId();
         Instant now = office.now();
-        if (queued.attempts() >= FEWEST_TRIES && now.isAfter(queued.queuedAt().plus(GIVEN_UP))) {
+        boolean isOld = queued.attempts() >= FEWEST_TRIES
+                && now.isAfter(queued.queuedAt().plus(GIVEN_UP));
+        if (isOld && !new ClockGate(office).isUnknown()) {
             outbox().refused(id, now, "given up after two days: " + away.getMessage());
             office.tell("mail " + id + " is given up after two days: " + away.getMessage());
             return;

@@ -27,6 +27,7 @@ public final class Night {
     private final Map<Step, Work> work = new EnumMap<>(Step.class);
     private final PrintLabels labels;
     private final PrintHolds holds;
+    private final DawnAgain dawnAgain;
     private final Letters letters;
     private final Alerts alerts;
     private final TakeMails mails;
@@ -58,6 +59,7 @@ public final class Night {
         PlanTomorrow planning = new PlanTomorrow(office, planner, new StandIn(office, effects));
         PrintSheets sheets = new PrintSheets(office, effects, new Evenings(office)::ifCard);
         this.holds = new PrintHolds(office, sheets);
+        this.dawnAgain = new DawnAgain(office);
         work.put(Step.SOAK_CALL, new SettleSoak(office, effects));
         work.put(Step.FALLBACK, new PrintFallback(office, effects));
         work.put(Step.CLOSE, new CloseBook(office));
@@ -79,6 +81,7 @@ public final class Night {
         Instant now = office.now();
         for (Timetable.Slot slot : slots(now)) if (!slot.due().isAfter(now)) run(slot);
         lookedAt = now.atZone(office.shop().house().zone()).toLocalDate();
+        dawnAgain.run(this::runAgain);
         new ReplanLosses(office).run(this::runAgain);
         holds.run();
         letters.deliver();
@@ -156,7 +159,10 @@ public final class Night {
         if (row.state().isFinal() || isWaiting(row, now)) return;
         if (now.isAfter(slot.latest())) skip(key, now);
         else if (slot.step() == Step.LABELS) runLabels(key, slot.businessDate());
-        else runStep(key, work.get(slot.step()));
+        else {
+            if (slot.step() == Step.DAWN_CHECK) dawnAgain.noteIfInDoubt(slot);
+            runStep(key, work.get(slot.step()));
+        }
     }
 
     /** The dawn check of a day once more, for a reason that came up since. */
@@ -169,8 +175,7 @@ public final class Night {
 
     /** By a clock that may be wrong nothing is given up: it cannot be taken back. */
     private void skip(StepKey key, Instant now) {
-        if (isClockRight.isEmpty())
-            isClockRight = Optional.of(office.edges().senses().time().doubt(now).isEmpty());
+        if (isClockRight.isEmpty()) isClockRight = Optional.of(!new ClockGate(office).isUnknown());
         if (!isClockRight.get()) return;
         office.ledger().steps().skipped(key, now, "it was too late to be of use");
         office.tell(key.step() + " of " + key.businessDate() + " is skipped: too late to be of use");
@@ -179,7 +184,12 @@ public final class Night {
     /** A failed step is tried again after 1, 2, 4 … minutes, at most half an hour. */
     private static boolean isWaiting(StepRow row, Instant now) {
         if (row.state() != StepRow.State.FAILED) return false;
-        return now.isBefore(row.changedAt().plus(wait(row.attempts())));
+        return isResting(row.changedAt(), row.attempts(), now);
+    }
+
+    /** Whether a thing that failed rests still; what failed in the future, by a clock that was ahead, does not. */
+    static boolean isResting(Instant failedAt, int attempts, Instant now) {
+        return !failedAt.isAfter(now) && now.isBefore(failedAt.plus(wait(attempts)));
     }
 
     /** How long a thing that failed so often rests before it is tried again. */

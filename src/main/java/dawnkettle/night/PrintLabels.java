@@ -129,7 +129,7 @@ final class PrintLabels {
                 .effects()
                 .find(BrokenRuns.key(label))
                 .filter(effect -> effect.state() == Effect.State.FAILED)
-                .filter(effect -> office.now().isBefore(effect.changedAt().plus(Night.wait(effect.attempts()))))
+                .filter(effect -> Night.isResting(effect.changedAt(), effect.attempts(), office.now()))
                 .isPresent();
     }
 

@@ -12,8 +12,10 @@ import java.util.Set;
 final class TakeMails {
     private final Office office;
     private final EndMail ends;
+    private Instant last = Instant.MIN;
     private Instant next = Instant.MIN;
     private int failures;
+    private boolean isWaiting;
 
     TakeMails(Office office, Letters letters) {
         this.office = office;
@@ -22,7 +24,8 @@ final class TakeMails {
 
     void run() {
         Instant now = office.now();
-        if (now.isBefore(next)) return;
+        boolean isClockBack = now.isBefore(last);
+        if (now.isBefore(next) && !isClockBack || waitsForClock()) return;
         MailIn in = office.edges().mail().in();
         Set<Spot> known = Set.copyOf(office.ledger().mails().spots());
         try {
@@ -34,7 +37,19 @@ final class TakeMails {
         }
         Duration rest = failures == 0 ? Duration.ZERO : Night.wait(failures);
         Duration every = in.settings().every();
+        last = now;
         next = now.plus(rest.compareTo(every) > 0 ? rest : every);
+    }
+
+    /**
+     * By a clock that may be wrong no mail is taken: "for Friday" would be another Friday, and what is fresh would be set aside
+     * as old. It waits where it lies, until the clock is known or a person says that it is right.
+     */
+    private boolean waitsForClock() {
+        boolean waits = office.edges().mail().in() != MailIn.NONE && new ClockGate(office).isUnknown();
+        if (waits && !isWaiting) office.tell("no mail is taken in while the clock is not known to be right");
+        isWaiting = waits;
+        return waits;
     }
 
     /** @return whether no person need look at it */

@@ -64,16 +64,18 @@ public final class AlarmRows {
         sql.write("UPDATE alarm SET clear_told = 1 WHERE cleared_at IS NOT NULL AND clear_told = 0");
     }
 
-    /** When something was last told. */
-    public Optional<Instant> lastTold() {
+    /** When something was last told before now; what a clock that was ahead dated later does not count. */
+    public Optional<Instant> lastTold(Instant now) {
         return sql.first(
                 row -> row.instant("told_at"),
-                "SELECT told_at FROM alarm WHERE told_at IS NOT NULL ORDER BY told_at DESC LIMIT 1");
+                "SELECT told_at FROM alarm WHERE told_at <= ? ORDER BY told_at DESC LIMIT 1",
+                now);
     }
 
-    /** How many mails told something since an instant. */
-    public int mailsSince(Instant from) {
-        return (int) sql.number("SELECT count(DISTINCT told_at) AS n FROM alarm WHERE told_at >= ?", from);
+    /** How many mails told something between two instants. */
+    public int mailsBetween(Instant from, Instant to) {
+        return (int) sql.number(
+                "SELECT count(DISTINCT told_at) AS n FROM alarm WHERE told_at >= ? AND told_at <= ?", from, to);
     }
 
     private boolean isKnown(KeptAlarm alarm) {

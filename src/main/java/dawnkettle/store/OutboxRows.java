@@ -1,6 +1,7 @@
 package dawnkettle.store;
 
 import java.sql.SQLException;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -23,12 +24,18 @@ public final class OutboxRows {
                         VALUES (?, ?, ?, 'waiting', ?, ?, ?) ON CONFLICT DO NOTHING""", messageId, subject, message, now, now, now) == 1;
     }
 
-    /** Mails whose next try has come, the oldest first. */
-    public List<QueuedMail> due(Instant now) {
+    /**
+     * Mails whose next try has come, the oldest first.
+     *
+     * @param longestWait what waits longer was put off by a clock that was ahead, and its time has come as well
+     */
+    public List<QueuedMail> due(Instant now, Duration longestWait) {
         return sql.list(
                 OutboxRows::mail,
-                COLUMNS + "FROM outbox WHERE state = 'waiting' AND next_try <= ? ORDER BY queued_at, message_id",
-                now);
+                COLUMNS + "FROM outbox WHERE state = 'waiting' AND (next_try <= ? OR next_try > ?)"
+                        + " ORDER BY queued_at, message_id",
+                now,
+                now.plus(longestWait));
     }
 
     /** When a mail is tried next, where one waits. */

@@ -57,6 +57,7 @@ final class MailShop implements AutoCloseable {
     final TakeMails mails;
     boolean away;
     boolean powerFails;
+    Optional<String> clockDoubt = Optional.empty();
     private GreenMail server;
     private long startedAt;
     private GreenMailUser box;
@@ -81,8 +82,12 @@ final class MailShop implements AutoCloseable {
                 OrderMailSettings.Limits.USUAL);
         MailIn in =
                 new MailIn(this::look, rules, (file, book, shop, at) -> Attached.read(file, book, shop, at), List.of());
-        Edges edges =
-                new Edges(null, null, null, new Edges.MailDesk((mail, date) -> sent.add(mail), null, null, in), null);
+        Edges edges = new Edges(
+                new Edges.Senses(at -> List.of(), null, at -> clockDoubt),
+                null,
+                null,
+                new Edges.MailDesk((mail, date) -> sent.add(mail), null, null, in),
+                null);
         office = new Office(
                 new Office.Papers(CONF.shop(), CONF.standing(), CONF.night()),
                 ledger,

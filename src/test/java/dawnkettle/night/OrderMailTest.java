@@ -6,7 +6,9 @@ import dawnkettle.mail.Mail;
 import dawnkettle.store.MailEnd;
 import dawnkettle.store.MailEnd.State;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -57,6 +59,32 @@ class OrderMailTest {
         assertThat(reply.to()).containsExactly(MailShop.address("C002"));
         assertThat(reply.body().text()).contains("24 FIRM-400 (order W-1 line 1)");
         assertThat(shop.ends()).extracting(MailEnd::sender).containsExactly("C002");
+    }
+
+    @Test
+    void by_a_clock_in_doubt_no_mail_is_taken_and_none_is_set_aside_as_old() throws Exception {
+        shop.arrives(mail(MailShop.address("C002"), "1", withTable(table("W-1", "C002"))));
+        shop.clockDoubt = Optional.of("the network's time is not known");
+        shop.now = shop.now.plus(Duration.ofDays(400));
+        shop.look();
+        shop.look();
+        assertThat(shop.ends()).isEmpty();
+        assertThat(shop.story).containsExactly("no mail is taken in while the clock is not known to be right");
+
+        shop.clockDoubt = Optional.empty();
+        shop.now = MailShop.NOON.plus(Duration.ofMinutes(9));
+        shop.look();
+        assertThat(shop.booked()).containsExactly("C002 FIRM-400 24 2026-12-05");
+    }
+
+    @Test
+    void after_a_clock_that_was_ahead_mails_are_looked_for_at_once() throws Exception {
+        shop.now = MailShop.NOON.plus(Duration.ofHours(5));
+        shop.look();
+        shop.now = MailShop.NOON;
+        shop.arrives(mail(MailShop.address("C002"), "1", withTable(table("W-1", "C002"))));
+        shop.look();
+        assertThat(shop.booked()).containsExactly("C002 FIRM-400 24 2026-12-05");
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
@@ -14,6 +15,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Steps, effects, labels and mails across crashes and second runs. */
 class NightKeptTest {
+    private static final Duration TWO_HOURS = Duration.ofHours(2);
+
     private static final LocalDate DAY = LocalDate.of(2026, 12, 4);
     private static final Instant NOW = Instant.parse("2026-12-03T20:00:00Z");
     private static final StepKey CLOSE = StepKey.of("close", DAY);
@@ -154,19 +157,29 @@ class NightKeptTest {
         assertThat(outbox.queue(MAIL, "Friday", new byte[] {9}, NOW)).isFalse();
         assertThat(outbox.message(MAIL)).containsExactly(1, 2);
         assertThat(outbox.sending(MAIL, NOW)).isTrue();
-        assertThat(outbox.due(NOW)).isEmpty();
+        assertThat(outbox.due(NOW, TWO_HOURS)).isEmpty();
         close();
         open();
 
         assertThat(ledger.outbox().interrupted(NOW.plusSeconds(60))).isEqualTo(1);
-        assertThat(ledger.outbox().due(NOW.plusSeconds(60)))
+        assertThat(ledger.outbox().due(NOW.plusSeconds(60), TWO_HOURS))
                 .extracting(QueuedMail::maybeSent, QueuedMail::attempts)
                 .containsExactly(org.assertj.core.groups.Tuple.tuple(true, 1));
         ledger.outbox().sending(MAIL, NOW.plusSeconds(61));
         ledger.outbox().sent(MAIL, NOW.plusSeconds(62));
-        assertThat(ledger.outbox().due(NOW.plusSeconds(999))).isEmpty();
+        assertThat(ledger.outbox().due(NOW.plusSeconds(999), TWO_HOURS)).isEmpty();
         assertThatThrownBy(() -> ledger.outbox().again(MAIL, NOW, false, "why"))
                 .hasMessageContaining("a mail is sent once");
+    }
+
+    @Test
+    void a_mail_that_was_put_off_by_a_clock_a_year_ahead_is_due_at_once() {
+        OutboxRows outbox = ledger.outbox();
+        outbox.queue(MAIL, "Friday", new byte[] {1}, NOW);
+        outbox.sending(MAIL, NOW);
+        outbox.again(MAIL, NOW.plus(Duration.ofDays(365)), false, "450 mailbox busy");
+
+        assertThat(outbox.due(NOW, TWO_HOURS)).extracting(QueuedMail::messageId).containsExactly(MAIL);
     }
 
     @Test
@@ -176,8 +189,8 @@ class NightKeptTest {
         outbox.sending(MAIL, NOW);
         outbox.again(MAIL, NOW.plusSeconds(300), false, "450 mailbox busy");
 
-        assertThat(outbox.due(NOW.plusSeconds(299))).isEmpty();
-        assertThat(outbox.due(NOW.plusSeconds(300)))
+        assertThat(outbox.due(NOW.plusSeconds(299), TWO_HOURS)).isEmpty();
+        assertThat(outbox.due(NOW.plusSeconds(300), TWO_HOURS))
                 .containsExactly(new QueuedMail(
                         MAIL,
                         "Friday",

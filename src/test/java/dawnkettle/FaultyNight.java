@@ -43,6 +43,9 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings {
     /** A ledger in which nothing happened yet; making one takes longer than copying it. */
     private static final byte[] EMPTY = empty();
 
+    /** More than all four mishaps of a night can fail. */
+    private static final int MOST_STARTS = 200;
+
     final long seed;
     final List<Mishap> mishaps;
     final LocalDate day;
@@ -291,10 +294,10 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings {
         check();
     }
 
-    /** Another cut may come while the service recovers from the first. */
+    /** Another cut may come while the service recovers from the first, and a disk that fails may do so forty times in a row. */
     private void restart() {
         for (int tries = 0; ; tries++) {
-            if (tries > 60) throw new IllegalStateException("it does not come up again");
+            if (tries > MOST_STARTS) throw new IllegalStateException("it does not come up again");
             ledger.close();
             LedgerWire.letGo(ledger);
             real = real.plusSeconds(tries == 0 ? dice.nextInt(8) == 0 ? dice.nextInt(9_000) : 10 : 10);

@@ -74,6 +74,11 @@ public record Mail(String id, List<String> to, String subject, Body body, List<A
         return new Mail(id, to, subject, body, all);
     }
 
+    /** The same mail with words before its subject. */
+    public Mail withSubjectAfter(String words) {
+        return new Mail(id, to, words + subject, body, attachments);
+    }
+
     /** The same mail with a line above everything else: what is said when it may have arrived before. */
     public Mail withFirstLine(String line) {
         String html = LetterHtml.withFirstLine(body.html, line);

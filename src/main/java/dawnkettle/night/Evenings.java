@@ -56,12 +56,17 @@ final class Evenings {
 
     /** What then, if something of a plan is lost; a card that does not come out is told of and holds nothing up. */
     Optional<IfCard> ifCard(DayPlan plan) {
+        return ifCard(plan, IfCard::of);
+    }
+
+    /** @param how the card is worked out */
+    Optional<IfCard> ifCard(DayPlan plan, BoxedPlanner.Cards how) {
         LocalDate day = plan.heading().productionDate();
         try {
             List<BookLine> lines =
                     plan.orders().stream().map(PlannedOrder::line).toList();
             Evening evening = of(day, new ClosedBook(day, plan.heading().computedAt(), lines), 0);
-            return Optional.of(IfCard.of(new CountedYields(office).shop(day), evening, plan));
+            return Optional.of(how.card(new CountedYields(office).shop(day), evening, plan));
         } catch (RuntimeException mistake) {
             office.tell("no if... card of " + day + ": " + mistake.getMessage());
             return Optional.empty();
@@ -97,7 +102,11 @@ final class Evenings {
     }
 
     private Evening.SoakRoom soakRoom(LocalDate productionDate) {
-        Optional<SoakCall> call = office.ledger().soaks().find(productionDate).filter(found -> !found.isEmpty());
+        Optional<SoakCall> call = office.ledger()
+                .soaks()
+                .find(productionDate)
+                .or(() -> office.ledger().unconfirmed().calls().find(productionDate))
+                .filter(found -> !found.isEmpty());
         return new Evening.SoakRoom(
                 office.edges().senses().thermometer().read(office.now()),
                 call,
@@ -107,7 +116,7 @@ final class Evenings {
 
     /** Tubs of the day before, until their last batch is ground. */
     private List<Evening.Occupied> occupied(LocalDate productionDate) {
-        Optional<DayPlan> before = office.plan(office.shop().calendar().previous(productionDate));
+        Optional<DayPlan> before = office.planOnTheWall(office.shop().calendar().previous(productionDate));
         List<Evening.Occupied> occupied = new ArrayList<>();
         before.ifPresent(plan -> plan.soaks().forEach(soak -> occupied.add(occupied(plan, soak))));
         return occupied;
@@ -122,7 +131,7 @@ final class Evenings {
     }
 
     private Evening.Committed committed(LocalDate productionDate) {
-        Optional<DayPlan> before = office.plan(productionDate);
+        Optional<DayPlan> before = office.planOnTheWall(productionDate);
         Disruption missing = missing(productionDate);
         return before.map(plan -> new Evening.Committed(
                         before, facts(plan), new Disruption(lost(plan), List.of(), List.of()).and(missing)))

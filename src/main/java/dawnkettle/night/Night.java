@@ -31,11 +31,13 @@ public final class Night {
     private final Letters letters;
     private final Alerts alerts;
     private final TakeMails mails;
+    private final InDoubt doubt;
+    private final TakeUnconfirmed unconfirmed;
+    private final PrintSheets sheets;
+    private final SendSummary summary;
     private final Predicate<Timetable.Slot> mine;
     /** The day of the last look: what fell due since, while the machine was off, is looked at as well. */
     private LocalDate lookedAt;
-    /** Whether the clock is known to be right, as it was asked in this look. */
-    private Optional<Boolean> isClockRight = Optional.empty();
 
     /** All that falls due from the ledger's first day on. */
     public Night(Office office) {
@@ -57,10 +59,14 @@ public final class Night {
         this.mails = new TakeMails(office, letters);
         SheetEffects effects = new SheetEffects(office);
         PlanTomorrow planning = new PlanTomorrow(office, planner, new StandIn(office, effects));
-        PrintSheets sheets = new PrintSheets(office, effects, new Evenings(office)::ifCard);
+        Evenings evenings = new Evenings(office);
+        this.sheets = new PrintSheets(office, effects, plan -> evenings.ifCard(plan, planner::card));
         this.holds = new PrintHolds(office, sheets);
         this.dawnAgain = new DawnAgain(office);
-        work.put(Step.SOAK_CALL, new SettleSoak(office, effects));
+        this.summary = new SendSummary(office, letters, sheets);
+        this.unconfirmed = new TakeUnconfirmed(office, planning);
+        SettleSoak soak = new SettleSoak(office, effects, planner);
+        work.put(Step.SOAK_CALL, soak);
         work.put(Step.FALLBACK, new PrintFallback(office, effects));
         work.put(Step.CLOSE, new CloseBook(office));
         work.put(Step.PLAN, planning);
@@ -68,24 +74,57 @@ public final class Night {
         work.put(Step.SELF_TEST, new SelfTest(office));
         work.put(Step.BACKUP, new BackUp(office));
         work.put(Step.DAWN_CHECK, new DawnCheck(office, planning, sheets));
-        work.put(Step.SUMMARY, new SendSummary(office, letters, sheets));
+        work.put(Step.SUMMARY, summary);
         work.put(Step.COSTS, new ReportWeek(office));
         work.put(Step.RECALL_DRILL, new RecallDrill(office, letters));
+        this.doubt = new InDoubt(
+                office,
+                Map.of(
+                        Step.SOAK_CALL, soak::callUnconfirmed,
+                        Step.FALLBACK, work.get(Step.FALLBACK),
+                        Step.PLAN, planning::planUnconfirmed,
+                        Step.SHEETS, sheets::printUnconfirmed,
+                        Step.SUMMARY, summary::sendUnconfirmed));
     }
 
     /** Takes in orders, then runs every step that is due. A step that fails never stops the next. */
     public void tick() {
-        isClockRight = Optional.empty();
         new TakeOrders(office).run();
         mails.run();
+        doubt.look();
+        if (!doubt.is()) unconfirmed.run();
         Instant now = office.now();
         for (Timetable.Slot slot : slots(now)) if (!slot.due().isAfter(now)) run(slot);
-        lookedAt = now.atZone(office.shop().house().zone()).toLocalDate();
-        dawnAgain.run(this::runAgain);
-        new ReplanLosses(office).run(this::runAgain);
+        if (!doubt.is()) lookedAt = today(now);
+        dawnAgain.run((key, day) -> runAgain(key, work.get(Step.DAWN_CHECK)));
+        new ReplanLosses(office).run((key, day) -> runAgain(key, work.get(Step.DAWN_CHECK)));
+        if (!doubt.is()) confirmed(today(now));
         holds.run();
         letters.deliver();
         alerts.run();
+    }
+
+    private LocalDate today(Instant now) {
+        return now.atZone(office.shop().house().zone()).toLocalDate();
+    }
+
+    /** What is made good now that the clock is right: a plan that was made by a wrong one, sheets that say so, a summary. */
+    private void confirmed(LocalDate today) {
+        unconfirmed
+                .takenNow()
+                .filter(day -> office.ledger().steps().isDone(StepKey.of(Step.SHEETS.word(), day)))
+                .ifPresent(day -> runAgain(StepKey.of("plan after a doubtful clock", day), work.get(Step.DAWN_CHECK)));
+        for (LocalDate day : List.of(today, office.shop().calendar().next(today)))
+            office.plan(day)
+                    .filter(plan -> office.ledger().steps().isDone(StepKey.of(Step.SHEETS.word(), day))
+                            && !sheets.leftInDoubt(plan).isEmpty())
+                    .ifPresent(plan -> runAgain(
+                            new StepKey(
+                                    "sheets, date confirmed",
+                                    day,
+                                    plan.heading().revision()),
+                            sheets::printConfirmed));
+        summary.second(today).ifPresent(key -> runAgain(key, summary));
     }
 
     private List<Timetable.Slot> slots(Instant now) {
@@ -152,12 +191,13 @@ public final class Night {
     }
 
     private void run(Timetable.Slot slot) {
+        if (doubt.keepsBack(slot)) return;
         StepKey key = StepKey.of(slot.step().word(), slot.businessDate());
         Instant now = office.now();
         office.ledger().steps().due(key, slot.due(), now);
         StepRow row = office.ledger().steps().find(key).orElseThrow();
         if (row.state().isFinal() || isWaiting(row, now)) return;
-        if (now.isAfter(slot.latest())) skip(key, now);
+        if (now.isAfter(slot.latest()) && !isMadeGood(slot)) skip(key, now);
         else if (slot.step() == Step.LABELS) runLabels(key, slot.businessDate());
         else {
             if (slot.step() == Step.DAWN_CHECK) dawnAgain.noteIfInDoubt(slot);
@@ -165,18 +205,24 @@ public final class Night {
         }
     }
 
-    /** The dawn check of a day once more, for a reason that came up since. */
-    private void runAgain(StepKey key, LocalDate productionDate) {
+    /** What hung with a date in doubt is of the day all the same, however late that was cleared up. */
+    private boolean isMadeGood(Timetable.Slot slot) {
+        if (slot.step() == Step.SOAK_CALL) return SettleSoak.hangsInDoubt(office, slot.businessDate());
+        return List.of(Step.CLOSE, Step.PLAN, Step.SHEETS).contains(slot.step())
+                && office.ledger().unconfirmed().isPlanTaken(slot.businessDate());
+    }
+
+    /** Something of a day once more, for a reason that came up since. */
+    private void runAgain(StepKey key, Work again) {
         Instant now = office.now();
         office.ledger().steps().due(key, now, now);
         StepRow row = office.ledger().steps().find(key).orElseThrow();
-        if (!row.state().isFinal() && !isWaiting(row, now)) runStep(key, work.get(Step.DAWN_CHECK));
+        if (!row.state().isFinal() && !isWaiting(row, now)) runStep(key, again);
     }
 
     /** By a clock that may be wrong nothing is given up: it cannot be taken back. */
     private void skip(StepKey key, Instant now) {
-        if (isClockRight.isEmpty()) isClockRight = Optional.of(!new ClockGate(office).isUnknown());
-        if (!isClockRight.get()) return;
+        if (doubt.is()) return;
         office.ledger().steps().skipped(key, now, "it was too late to be of use");
         office.tell(key.step() + " of " + key.businessDate() + " is skipped: too late to be of use");
     }

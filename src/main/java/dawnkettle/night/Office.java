@@ -55,6 +55,16 @@ public record Office(Papers papers, Ledger ledger, Clock clock, Edges edges, Sto
         return ledger.plans().latest(productionDate).map(kept -> edges.plans().read(kept.json()));
     }
 
+    /** The plan of a day that waits for the clock to be known to be right; no decision yet. */
+    Optional<DayPlan> unconfirmedPlan(LocalDate productionDate) {
+        return ledger.unconfirmed().plan(productionDate).map(edges.plans()::read);
+    }
+
+    /** What a day is made by: its plan in force, or the one that hangs and waits for the clock. */
+    Optional<DayPlan> planOnTheWall(LocalDate productionDate) {
+        return plan(productionDate).or(() -> unconfirmedPlan(productionDate));
+    }
+
     void tell(String line) {
         story.tell(now(), line);
     }

@@ -57,6 +57,20 @@ public final class PlanTomorrow implements Work {
         return sentence(plan);
     }
 
+    /** While the clock is in doubt: the plan of the book as it stands, kept apart until the clock is right. */
+    String planUnconfirmed(LocalDate productionDate) {
+        if (office.planOnTheWall(productionDate).isPresent()) return "the plan stands";
+        try {
+            DayPlan plan = preview(productionDate);
+            office.ledger().unconfirmed().keepPlan(productionDate, office.now(), written(plan));
+            return sentence(plan) + ", date not confirmed";
+        } catch (DiskAway gone) {
+            throw gone;
+        } catch (RuntimeException mistake) {
+            throw new NoPlan(standIn.print(productionDate, mistake), mistake);
+        }
+    }
+
     /** How the plan would be if the book were closed now; nothing is kept. */
     public DayPlan preview(LocalDate productionDate) {
         ClosedBook book = office.ledger()

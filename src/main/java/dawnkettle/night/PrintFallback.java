@@ -47,9 +47,10 @@ final class PrintFallback implements Work {
                 .map(entry -> line(entry.getKey().split(" "), entry.getValue()))
                 .toList();
         Fallback fallback = new Fallback(productionDate, lastWeek, office.now(), lines);
-        SheetStyle style = office.edges().paper().style();
+        SheetDate date = SheetDate.of(office, productionDate);
+        SheetStyle style = date.style(office.edges().paper().style());
         effects.print(
-                "fallback " + productionDate,
+                date.set("fallback " + productionDate),
                 productionDate,
                 List.of(
                         FallbackSheet.of(fallback, office.shop(), style),

@@ -1,7 +1,6 @@
 package dawnkettle.night;
 
 import dawnkettle.plan.DayPlan;
-import dawnkettle.plan.Heading;
 import dawnkettle.plan.IfCard;
 import dawnkettle.sheet.IfSheet;
 import dawnkettle.sheet.OrdersOnlySheet;
@@ -10,6 +9,7 @@ import dawnkettle.sheet.Sheet;
 import dawnkettle.sheet.SheetSet;
 import dawnkettle.sheet.SheetStyle;
 import dawnkettle.stock.LotCode;
+import dawnkettle.store.Effect;
 import dawnkettle.trouble.DeviceAway;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -50,14 +50,45 @@ final class PrintSheets implements Work {
         return print(plan, Optional.empty());
     }
 
+    /** While the clock is in doubt: the plan in force, or the one that waits for the clock, on sheets that say so. */
+    String printUnconfirmed(LocalDate productionDate) {
+        DayPlan plan = office.planOnTheWall(productionDate).orElseThrow(() -> new NoPlan(productionDate));
+        return print(plan, Optional.empty());
+    }
+
     String print(DayPlan plan, Optional<DayPlan> before) {
+        LocalDate day = plan.heading().productionDate();
+        SheetDate date = SheetDate.of(office, day);
         List<Sheet> sheets = withCard(plan, changed(plan, before, this::planned));
         List<Sheet> records = changed(plan, before, this::records);
-        keep(plan, records);
+        if (!date.isInDoubt()) keep(plan, records);
         together(records).ifPresent(sheets::add);
-        Heading heading = plan.heading();
-        effects.print(set(plan), heading.productionDate(), sheets);
+        effects.print(date.set(set(plan)), day, sheets);
         return sheets.size() + " sheets";
+    }
+
+    /** Sheets of the plan in force that hang with a date in doubt, and with no other. */
+    List<String> leftInDoubt(DayPlan plan) {
+        List<Effect> known = office.ledger().effects().of(plan.heading().productionDate());
+        List<String> keys = known.stream()
+                .filter(effect -> effect.state() == Effect.State.DONE || effect.state() == Effect.State.AMBIGUOUS)
+                .map(Effect::key)
+                .toList();
+        return SheetDate.named(known, set(plan)).stream()
+                .filter(name -> !keys.contains(key(plan, name)))
+                .toList();
+    }
+
+    /** Those once more, now that the date is sure. */
+    String printConfirmed(LocalDate productionDate) {
+        DayPlan plan = office.plan(productionDate).orElseThrow(() -> new NoPlan(productionDate));
+        List<String> left = leftInDoubt(plan);
+        List<Sheet> again = sheets(plan).stream()
+                .filter(sheet -> left.contains(sheet.name()))
+                .toList();
+        effects.print(set(plan), productionDate, again);
+        return again.size() + " sheets of revision " + plan.heading().revision()
+                + " printed again, now that the date is confirmed";
     }
 
     private static String set(DayPlan plan) {
@@ -92,7 +123,8 @@ final class PrintSheets implements Work {
                 .filter(sheet -> sheet.kind() == Sheet.Kind.PICK || sheet.kind() == Sheet.Kind.ROUTE)
                 .filter(sheet -> !alike.get(sheet.name()).equals(old.get(sheet.name())))
                 .toList();
-        effects.print(heldSet(plan, news), plan.heading().productionDate(), again);
+        LocalDate day = plan.heading().productionDate();
+        effects.print(SheetDate.of(office, day).set(heldSet(plan, news)), day, again);
         return again.size();
     }
 
@@ -147,7 +179,7 @@ final class PrintSheets implements Work {
 
     /** A card that can't be drawn must not keep back the sheets that the morning needs. */
     private Optional<Sheet> card(DayPlan plan) {
-        String which = plan.heading().productionDate() + " " + plan.heading().revision();
+        String which = set(plan) + SheetDate.of(office, plan.heading().productionDate());
         if (!which.equals(cardOf)) made = made(plan);
         cardOf = which;
         return made;
@@ -190,7 +222,8 @@ final class PrintSheets implements Work {
     /** What takes the place of the orders alone says so. */
     private SheetStyle style(DayPlan plan) {
         LocalDate day = plan.heading().productionDate();
-        SheetStyle style = office.edges().paper().style();
+        SheetStyle style =
+                SheetDate.of(office, day).style(office.edges().paper().style());
         return StandIn.hasPrinted(office, day) ? style.inPlaceOf(OrdersOnlySheet.number(day)) : style;
     }
 }

@@ -8,6 +8,8 @@ import dawnkettle.mail.MorningSummary;
 import dawnkettle.mail.NoPlanSummary;
 import dawnkettle.plan.DayPlan;
 import dawnkettle.sheet.Sheet;
+import dawnkettle.store.StepKey;
+import dawnkettle.store.StepRow;
 import dawnkettle.trouble.DiskAway;
 import java.time.LocalDate;
 import java.util.List;
@@ -15,6 +17,11 @@ import java.util.Optional;
 
 /** The mail that the owner reads first, and the note to whoever fetches the okara. */
 final class SendSummary implements Work {
+    /** By which the outbox knows it; one without a plan has the number 0. */
+    private static final String SUMMARY = "summary";
+
+    private static final String UNCONFIRMED = "summary-not-confirmed";
+
     private final Office office;
     private final Letters letters;
     private final PrintSheets sheets;
@@ -29,9 +36,65 @@ final class SendSummary implements Work {
     public String run(LocalDate productionDate) {
         Optional<DayPlan> found = office.plan(productionDate);
         if (found.isEmpty()) return letters.send(withoutPlan(productionDate));
-        DayPlan plan = found.get();
+        sendNote(found.get(), office.papers().settings().letters().farmerTo());
+        Mail mail = of(found.get());
+        Optional<String> before = before(productionDate);
+        if (before.isPresent()) mail = second(mail, before.get());
+        return letters.send(new ClockGate(office).isTrusted() ? mail : inDoubt(mail));
+    }
+
+    /** While the clock is in doubt, of a plan that waits for it. */
+    String sendUnconfirmed(LocalDate productionDate) {
+        DayPlan plan = office.unconfirmedPlan(productionDate).orElseThrow(() -> new NoPlan(productionDate));
+        Mail mail = of(plan);
+        String id = Mail.idOf(productionDate, UNCONFIRMED, 1);
+        return letters.send(inDoubt(new Mail(id, mail.to(), mail.subject(), mail.body(), mail.attachments())));
+    }
+
+    /** The step that sends a second summary: a plan came, or a date was confirmed, after the first had gone. */
+    Optional<StepKey> second(LocalDate productionDate) {
+        StepKey first = StepKey.of(Step.SUMMARY.word(), productionDate);
+        Optional<StepRow> sent = office.ledger().steps().find(first).filter(row -> row.state() == StepRow.State.DONE);
+        boolean isUseful = sent.filter(row -> office.now().isBefore(row.dueAt().plus(Step.SUMMARY.useful())))
+                .isPresent();
+        boolean isFirst = office.ledger()
+                .outbox()
+                .find(Mail.idOf(productionDate, SUMMARY, 0))
+                .isPresent();
+        if (!isUseful || !isFirst || office.plan(productionDate).isEmpty()) return Optional.empty();
+        return Optional.of(StepKey.of("second summary", productionDate));
+    }
+
+    /** What the first summary was, where there was one that this one replaces. */
+    private Optional<String> before(LocalDate productionDate) {
+        if (isKept(Mail.idOf(productionDate, SUMMARY, 0))) return Optional.of("when there was no plan");
+        if (isKept(Mail.idOf(productionDate, UNCONFIRMED, 1))) return Optional.of("when the date was not confirmed");
+        return Optional.empty();
+    }
+
+    private boolean isKept(String id) {
+        return office.ledger().outbox().find(id).isPresent();
+    }
+
+    private static Mail second(Mail mail, String before) {
+        return mail.withSubjectAfter("Second summary of ")
+                .withFirstLine("This mail replaces the first summary of the day, which was sent " + before
+                        + ". Work from this one, and delete the first.");
+    }
+
+    private Mail inDoubt(Mail mail) {
+        LocalDate today = office.now().atZone(office.shop().house().zone()).toLocalDate();
+        return mail.withSubjectAfter("Date not confirmed: ")
+                .withFirstLine(
+                        "DATE NOT CONFIRMED: the clock of the machine may be wrong, so that no book is closed and no"
+                                + " label is dated by it. If today is " + today
+                                + ", say so on the machine: dawnkettle clock confirm " + today
+                                + ". If not, set the clock first.");
+    }
+
+    private Mail of(DayPlan plan) {
+        LocalDate productionDate = plan.heading().productionDate();
         NightSettings.Mailing mailing = office.papers().settings().letters();
-        sendNote(plan, mailing.farmerTo());
         Mail mail = MorningSummary.of(
                         plan,
                         office.shop(),
@@ -40,7 +103,7 @@ final class SendSummary implements Work {
                 .addressedTo(mailing.summaryTo());
         if (mailing.calendar()) mail = mail.with(MorningSummary.calendar(plan, office.shop()));
         for (Sheet sheet : enclosed(plan, mailing)) mail = mail.with(pdf(plan, sheet));
-        return letters.send(mail);
+        return mail;
     }
 
     /** Where even the book can't be read, the mail says what to work from all the same. */

@@ -12,6 +12,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What people work from where no plan comes out: the orders alone, printed once a day; where even these can't be had, the
@@ -55,11 +56,10 @@ final class StandIn {
     }
 
     private static boolean isFallbackPrinted(Office office, LocalDate day) {
-        return office.ledger()
-                .effects()
-                .find(SheetEffects.key("fallback " + day, "fallback"))
-                .filter(effect -> effect.state() == Effect.State.DONE)
-                .isPresent();
+        String set = "fallback " + day;
+        return Stream.of(set, SheetDate.inDoubt(set))
+                .flatMap(one -> office.ledger().effects().find(SheetEffects.key(one, "fallback")).stream())
+                .anyMatch(effect -> effect.state() == Effect.State.DONE);
     }
 
     private static String set(LocalDate day) {
@@ -90,7 +90,9 @@ final class StandIn {
         Ordered.Reason reason = why instanceof TimeBox.Over ? Ordered.Reason.TOO_LONG : Ordered.Reason.MISTAKE;
         Ordered ordered = new Ordered(book, closed.isPresent(), reason, office.now());
         return box.run(() -> OrdersOnlySheet.of(
-                ordered, office.shop(), office.edges().paper().style()));
+                ordered,
+                office.shop(),
+                SheetDate.of(office, day).style(office.edges().paper().style())));
     }
 
     private static String said(RuntimeException mistake) {

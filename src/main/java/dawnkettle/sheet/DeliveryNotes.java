@@ -48,7 +48,7 @@ final class DeliveryNotes {
     }
 
     private List<Page> pages(Load.Stop stop, Word copy) {
-        Masthead masthead = masthead(stop, copy);
+        Masthead masthead = desk.dated(masthead(stop, copy));
         Rows.Said aside = Rows.first().of("note");
         Flow flow = new Flow(masthead, paper.quarter(), desk, aside);
         if (copy == Word.NOTE_FOR_CUSTOMER) flow.canvas().bookmark(desk.customerName(stop.customer()), Flow.MARGIN_MM);

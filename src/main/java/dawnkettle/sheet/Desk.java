@@ -100,7 +100,8 @@ record Desk(Shop shop, SheetStyle style, Words words, Rows rows) {
     }
 
     /** Lays a sheet out: masthead, then whatever the writer adds. */
-    Sheet sheet(Draft draft, Masthead masthead, Consumer<Flow> writer) {
+    Sheet sheet(Draft draft, Masthead plain, Consumer<Flow> writer) {
+        Masthead masthead = dated(plain);
         Rows.Said said = rows.of(draft.name());
         Flow flow = new Flow(masthead, draft.paper(), this, said);
         if (said.replaces()) flow.add(new Block.Legend(say(Word.CHANGED_HERE)));
@@ -113,6 +114,23 @@ record Desk(Shop shop, SheetStyle style, Words words, Rows rows) {
         String title = Words.first(masthead.title()) + ", " + Words.first(masthead.date());
         Imprint imprint = new Imprint(title, words.tag(), draft.paper(), draft.madeAt());
         return new Sheet(draft.kind(), draft.name(), imprint, flow.pages());
+    }
+
+    /** Where the clock is or was in doubt each page says so, above all else that it says. */
+    Masthead dated(Masthead plain) {
+        return switch (style.tray().dating()) {
+            case SURE -> plain;
+            case NOT_CONFIRMED ->
+                plain.withBanner(
+                        plain.banner().isBlank()
+                                ? say(Word.BANNER_NOT_CONFIRMED)
+                                : Words.join(". ", List.of(say(Word.BANNER_NOT_CONFIRMED), plain.banner())));
+            case CONFIRMED_SINCE ->
+                plain.withFirst(
+                        plain.first().isBlank()
+                                ? say(Word.DESTROY_NOT_CONFIRMED)
+                                : Words.join(" ", List.of(say(Word.DESTROY_NOT_CONFIRMED), plain.first())));
+        };
     }
 
     Masthead plain(String title, LocalDate day, Instant madeAt) {

@@ -28,6 +28,7 @@ final class PlanHead {
     /** Which sheets this one takes the place of: the afternoon's, and the one of the orders alone where that was printed. */
     private static String destroy(String fallback, Desk desk) {
         return desk.style()
+                .tray()
                 .ordersOnly()
                 .map(number -> desk.say(Word.DESTROY_ORDERS_ONLY, number, fallback))
                 .orElseGet(() -> desk.say(Word.DESTROY_FALLBACK, fallback));

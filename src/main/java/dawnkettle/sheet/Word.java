@@ -20,6 +20,8 @@ enum Word {
     BANNER_NO_SEARCH,
     BANNER_ORDERS_ONLY,
     BANNER_LAST_WEEK,
+    BANNER_NOT_CONFIRMED,
+    DESTROY_NOT_CONFIRMED,
     FOOT_PLAN,
     FOOT_SOY,
     FOOT_DATES,
@@ -329,7 +331,9 @@ enum Word {
     PLAN_COLD,
     PLAN_COUNTED,
     PLAN_STILL_COME,
-    PLAN_NO_RUN;
+    PLAN_NO_RUN,
+    PLAN_CALL_SURE,
+    PLAN_CALL_BEFORE;
 
     /** By which the files of words know it. */
     String key() {

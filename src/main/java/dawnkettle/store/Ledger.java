@@ -134,6 +134,14 @@ public final class Ledger implements AutoCloseable {
         return new ClockRows(sql);
     }
 
+    public UnconfirmedRows unconfirmed() {
+        return new UnconfirmedRows(sql);
+    }
+
+    public StartRows starts() {
+        return new StartRows(sql);
+    }
+
     public RestoredRows restored() {
         return new RestoredRows(sql);
     }

@@ -14,22 +14,30 @@ public final class SoakRows {
     private static final String BREAK = "\n";
 
     private final Sql sql;
+    private final String table;
 
     SoakRows(Sql sql) {
+        this(sql, "soak_call");
+    }
+
+    /** @param table the first of three, whose names begin alike */
+    SoakRows(Sql sql, String table) {
         this.sql = sql;
+        this.table = table;
     }
 
     /** Keeps a call; where the day has one already, nothing changes and the first is the answer. */
     public SoakCall commit(SoakCall call) {
         return sql.inTransaction(() -> find(call.productionDate()).orElseGet(() -> {
             sql.write(
-                    "INSERT INTO soak_call (production_date, decided_at, notes) VALUES (?, ?, ?)",
+                    "INSERT INTO " + table + " (production_date, decided_at, notes) VALUES (?, ?, ?)",
                     call.productionDate(),
                     call.decidedAt(),
                     String.join(BREAK, call.notes()));
             for (int i = 0; i < call.groups().size(); i++)
                 sql.write(
-                        "INSERT INTO soak_call_group (production_date, place, soak_group, beans_mg) VALUES (?, ?, ?, ?)",
+                        "INSERT INTO " + table
+                                + "_group (production_date, place, soak_group, beans_mg) VALUES (?, ?, ?, ?)",
                         call.productionDate(),
                         i + 1,
                         call.groups().get(i).soakGroup(),
@@ -48,26 +56,28 @@ public final class SoakRows {
                         tubs(productionDate),
                         groups(productionDate),
                         parts(row.text("notes"))),
-                "SELECT * FROM soak_call WHERE production_date = ?",
+                "SELECT * FROM " + table + " WHERE production_date = ?",
                 productionDate);
     }
 
     private List<PlannedSoak> tubs(LocalDate productionDate) {
         return sql.list(
-                SoakRows::tub, "SELECT * FROM soak_call_tub WHERE production_date = ? ORDER BY place", productionDate);
+                SoakRows::tub,
+                "SELECT * FROM " + table + "_tub WHERE production_date = ? ORDER BY place",
+                productionDate);
     }
 
     private List<SoakCall.GroupMass> groups(LocalDate productionDate) {
         return sql.list(
                 row -> new SoakCall.GroupMass(row.text("soak_group"), row.mass("beans_mg")),
-                "SELECT * FROM soak_call_group WHERE production_date = ? ORDER BY place",
+                "SELECT * FROM " + table + "_group WHERE production_date = ? ORDER BY place",
                 productionDate);
     }
 
     private void add(LocalDate productionDate, int place, PlannedSoak tub) {
         sql.write(
-                """
-                INSERT INTO soak_call_tub (production_date, place, tub, soak_group, beans_mg, bean_lots, water_mg,
+                "INSERT INTO " + table + """
+                _tub (production_date, place, tub, soak_group, beans_mg, bean_lots, water_mg,
                     water_tenths, room_tenths, source, fill_at, ready_at, latest_grind_at, equivalent_minutes,
                     left_over_mg, lot_beans_mg)
                 VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""",

@@ -2,12 +2,14 @@ package dawnkettle.night;
 
 import dawnkettle.book.OrderLine;
 import dawnkettle.book.OrderNumber;
+import dawnkettle.draw.ChartPictures;
 import dawnkettle.draw.PdfTypeface;
 import dawnkettle.export.PlanJson;
 import dawnkettle.mail.Mail;
 import dawnkettle.measure.Celsius;
 import dawnkettle.plan.DayPlan;
 import dawnkettle.plan.Evening;
+import dawnkettle.plan.IfCard;
 import dawnkettle.plan.PlanDay;
 import dawnkettle.plan.Temperatures;
 import dawnkettle.sheet.Sheet;
@@ -21,6 +23,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -36,11 +39,20 @@ final class LadderShop {
     final Office office;
     final Night night;
     BiFunction<Shop, Evening, DayPlan> planner = PlanDay::of;
+    BoxedPlanner.Calls calls = PlanDay::soakCall;
+    BoxedPlanner.Cards cards = IfCard::of;
+    Optional<String> clockDoubt = Optional.empty();
     boolean isPrinterOff;
+    int roomDegrees = 25;
     Instant now = at(14, 0);
 
     /** @param limit how long the planner may take, each time it is asked */
     LadderShop(Ledger ledger, Duration limit) {
+        this(ledger, limit, EnumSet.of(Step.FALLBACK, Step.CLOSE, Step.PLAN, Step.SHEETS, Step.SUMMARY));
+    }
+
+    /** @param asked the steps of the day that are done */
+    LadderShop(Ledger ledger, Duration limit, Set<Step> asked) {
         NightSettings was = LetterShop.CONF.night();
         NightSettings settings = new NightSettings(
                 was.times(),
@@ -52,12 +64,11 @@ final class LadderShop {
                         List.of(),
                         false,
                         Set.of()));
-        Temperatures room = new Temperatures(Celsius.degrees(25), Celsius.degrees(9), "set by hand");
         Edges edges = new Edges(
-                new Edges.Senses(at -> List.of(), at -> room, at -> Optional.empty()),
+                new Edges.Senses(at -> List.of(), at -> room(), at -> clockDoubt),
                 new Edges.PaperDesk(this::print, SheetStyle.of(shop().house(), PdfTypeface.notoSans())),
                 null,
-                new Edges.MailDesk((mail, date) -> mails.add(mail), null, null),
+                new Edges.MailDesk((mail, date) -> mails.add(mail), new ChartPictures(), null),
                 form());
         office = new Office(
                 new Office.Papers(shop(), LetterShop.CONF.standing(), settings),
@@ -67,13 +78,14 @@ final class LadderShop {
                 (at, line) -> story.add(line));
         night = new Night(
                 office,
-                LadderShop::isAsked,
-                new BoxedPlanner(office, (shop, evening) -> planner.apply(shop, evening), limit));
-    }
-
-    private static boolean isAsked(Timetable.Slot slot) {
-        Set<Step> asked = Set.of(Step.FALLBACK, Step.CLOSE, Step.PLAN, Step.SHEETS, Step.SUMMARY);
-        return slot.businessDate().equals(DAY) && asked.contains(slot.step());
+                slot -> slot.businessDate().equals(DAY) && asked.contains(slot.step()),
+                new BoxedPlanner(
+                        office,
+                        new BoxedPlanner.Planner(
+                                (shop, evening) -> planner.apply(shop, evening),
+                                (shop, evening, closesAt) -> calls.call(shop, evening, closesAt),
+                                (shop, evening, plan) -> cards.card(shop, evening, plan)),
+                        limit));
     }
 
     static Shop shop() {
@@ -112,6 +124,10 @@ final class LadderShop {
     /** Sheets of one name, in the order in which they came out. */
     List<Sheet> named(String name) {
         return sheets.stream().filter(sheet -> sheet.name().equals(name)).toList();
+    }
+
+    private Temperatures room() {
+        return new Temperatures(Celsius.degrees(roomDegrees), Celsius.degrees(9), "set by hand");
     }
 
     private void print(Sheet sheet) {

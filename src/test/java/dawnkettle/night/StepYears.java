@@ -11,6 +11,11 @@ import dawnkettle.shop.ShopCalendar;
 import dawnkettle.store.Ledger;
 import java.lang.reflect.Field;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
 import java.time.Clock;
 import java.time.DayOfWeek;
 import java.time.Duration;
@@ -21,6 +26,7 @@ import java.time.zone.ZoneOffsetTransition;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -43,6 +49,9 @@ final class StepYears {
     final LocalDate until;
     final ExpectedSteps expected;
     final List<Instant> looks = new ArrayList<>();
+    /** Looks, by their place, in which the clock showed an earlier time than the ledger was last written to. */
+    final Set<Integer> doubted = new HashSet<>();
+
     final Map<String, Integer> ran = new HashMap<>();
     final Map<String, Integer> cutOff = new HashMap<>();
     int restarts;
@@ -53,6 +62,7 @@ final class StepYears {
     private final Set<DayOfWeek> workDays;
     private Instant now;
     private int callsUntilCut = -1;
+    private Connection asked;
     private Ledger ledger;
     private Night night;
     private Office office;
@@ -89,14 +99,16 @@ final class StepYears {
         private static final long serialVersionUID = 1L;
     }
 
-    void play() {
+    void play() throws SQLException {
         List<ExpectedSteps.Slot> slots = expected.slots(from, until.plusDays(16));
         open();
+        asked = DriverManager.getConnection("jdbc:sqlite:" + file);
         for (LocalDate day = from; day.isBefore(until); day = day.plusDays(1)) {
             Instant start = day.atStartOfDay(zone).toInstant();
             Instant end = day.plusDays(1).atStartOfDay(zone).toInstant();
             for (Instant look : looksOf(slots, start, end)) look(look);
         }
+        asked.close();
         ledger.close();
     }
 
@@ -123,6 +135,7 @@ final class StepYears {
         if (real.isBefore(darkUntil)) return;
         now = real.isBefore(wrongUntil) ? real.plus(wrong) : real;
         looks.add(now);
+        if (isBehindTheLedger()) doubted.add(looks.size() - 1);
         if (dice.nextInt(40) == 0) restart();
         callsUntilCut = dice.nextInt(60) == 0 ? dice.nextInt(4) : -1;
         while (true) {
@@ -132,7 +145,18 @@ final class StepYears {
             } catch (PowerCut cut) {
                 callsUntilCut = -1;
                 restart();
+                if (!isBehindTheLedger()) doubted.remove(looks.size() - 1);
             }
+        }
+    }
+
+    /** The ledger's own file is asked, with the minute and a half that two programs may differ by. */
+    private boolean isBehindTheLedger() {
+        try (Statement statement = asked.createStatement();
+                ResultSet rows = statement.executeQuery("SELECT at FROM step_event ORDER BY seq DESC LIMIT 1")) {
+            return rows.next() && now.plusSeconds(90).isBefore(Instant.ofEpochMilli(rows.getLong(1)));
+        } catch (SQLException e) {
+            throw new IllegalStateException(e);
         }
     }
 
@@ -173,6 +197,9 @@ final class StepYears {
             @SuppressWarnings("unchecked")
             Map<Step, Work> work = (Map<Step, Work>) field.get(night);
             for (Step step : Step.values()) if (step != Step.LABELS) work.put(step, day -> note(step, day));
+            Field doubt = Night.class.getDeclaredField("doubt");
+            doubt.setAccessible(true);
+            doubt.set(night, new InDoubt(office, Map.of()));
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException("the night's works can't be replaced", e);
         }

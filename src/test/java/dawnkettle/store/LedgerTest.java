@@ -43,7 +43,7 @@ class LedgerTest {
             assertThat(ledger.sql.number("SELECT timeout AS n FROM pragma_busy_timeout"))
                     .isEqualTo(10_000);
         }
-        assertThat(sql("PRAGMA user_version")).isEqualTo("12");
+        assertThat(sql("PRAGMA user_version")).isEqualTo("13");
     }
 
     @Test
@@ -105,6 +105,8 @@ class LedgerTest {
         }
         List<String> changeable = new ArrayList<>();
         for (String table : tables()) {
+            if (table.startsWith("unconfirmed_") || table.equals("service_start"))
+                continue; // no decision; the last few
             if (sql("SELECT count(*) FROM " + table).equals("0")) changeable.add(table + " is not filled by this test");
             if (!List.of("step", "effect", "outbox", "alarm").contains(table)
                     && works("UPDATE " + table + " SET rowid = rowid")) changeable.add(table + " can be changed");
@@ -184,7 +186,7 @@ class LedgerTest {
         sql("PRAGMA user_version = 99");
         assertThatThrownBy(this::open)
                 .hasMessageEndingWith(
-                        "it was written by a newer version (99, this one knows 12); install that version again");
+                        "it was written by a newer version (99, this one knows 13); install that version again");
 
         assertThatThrownBy(() -> Ledger.open(folder.resolve("nowhere/ledger.db")))
                 .isInstanceOf(DeviceAway.class)

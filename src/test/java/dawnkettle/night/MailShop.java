@@ -81,8 +81,12 @@ final class MailShop implements AutoCloseable {
                 OrderMailSettings.Limits.USUAL);
         MailIn in =
                 new MailIn(this::look, rules, (file, book, shop, at) -> Attached.read(file, book, shop, at), List.of());
-        Edges edges =
-                new Edges(null, null, null, new Edges.MailDesk((mail, date) -> sent.add(mail), null, null, in), null);
+        Edges edges = new Edges(
+                null,
+                null,
+                null,
+                new Edges.MailDesk((mail, date) -> sent.add(mail), null, null, in),
+                new JsonPlans(CONF.shop()));
         office = new Office(
                 new Office.Papers(CONF.shop(), CONF.standing(), CONF.night()),
                 ledger,

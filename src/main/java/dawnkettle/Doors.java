@@ -2,6 +2,7 @@ package dawnkettle;
 
 import dawnkettle.command.Wiring;
 import dawnkettle.conf.Configuration;
+import dawnkettle.conf.OrderMailChoice;
 import dawnkettle.conf.PrinterProfiles;
 import dawnkettle.draw.ChartPictures;
 import dawnkettle.draw.DotPng;
@@ -70,7 +71,10 @@ final class Doors {
         this.typefaces = conf.typefaces().stream().map(TypefaceFile::read).toList();
         this.typeface = new PdfTypeface(typefaces);
         this.pdf = new PdfSheets(typeface);
-        this.mime = new MimeForm(conf.post().from(), shop.house().zone());
+        this.mime = new MimeForm(
+                conf.post().from(),
+                conf.orderMail().flatMap(OrderMailChoice::address),
+                shop.house().zone());
         this.profile = PrinterProfiles.read(conf.labels().folder().resolve("printers"))
                 .get(conf.labels().line().profile());
     }

@@ -35,7 +35,11 @@ final class ReadOrderMailbox {
     }
 
     private OrderMailChoice choice(Section from) {
-        OrderMailChoice read = new OrderMailChoice(box(from), rules(from), WordLists.from(dir));
+        MailboxSettings box = box(from);
+        Optional<String> address = from.find("address")
+                .map(ReadOrderMailbox::address)
+                .or(() -> Optional.of(box.user()).filter(ReadEdges::isMailAddress));
+        OrderMailChoice read = new OrderMailChoice(box, rules(from), WordLists.from(dir), address);
         from.noMore();
         return read;
     }

@@ -8,6 +8,7 @@ import dawnkettle.shop.House;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** A mail that can't wait for the morning: what happened, what is safe, what to do, and by when. */
@@ -17,6 +18,7 @@ public final class AlertMail {
 
     private final House house;
     private final String id;
+    private final Instant now;
     private final Figures figures;
 
     /**
@@ -26,6 +28,7 @@ public final class AlertMail {
     public AlertMail(House house, String id, Instant now) {
         this.house = house;
         this.id = id;
+        this.now = now;
         LocalDate today = now.atZone(house.zone()).toLocalDate();
         this.figures = new Figures(house, today);
     }
@@ -38,22 +41,19 @@ public final class AlertMail {
     public Mail of(List<Alarm> fresh, List<Alarm> open, boolean last) {
         List<Section> sections = new ArrayList<>();
         fresh.forEach(alarm -> sections.add(section(alarm)));
-        sections.add(new Section(
-                "Told before and still so",
-                new Bullets(open.stream().map(Alarm::happened).toList())));
+        sections.add(new Section("Told before and still so", new Bullets(told(open))));
         String subject = fresh.isEmpty()
                 ? "Still open: " + open.get(0).happened()
                 : "Please look: " + fresh.get(0).happened() + more(fresh.size() - 1);
         String lead = fresh.isEmpty()
                 ? Figures.count(open.size(), "thing is", "things are") + " still open."
-                : Figures.count(fresh.size(), "thing needs", "things need") + " a person.";
+                : Figures.count(fresh.size(), "thing needs", "things need") + " a person" + by(fresh) + ".";
         return mail(subject, lead, sections, last);
     }
 
     /** All that was told is over. */
     public Mail allClear(List<Alarm> over) {
-        Section section = new Section(
-                "What is over", new Bullets(over.stream().map(Alarm::happened).toList()));
+        Section section = new Section("What is over", new Bullets(told(over)));
         return letter(
                 "All clear: the clerk works again by itself",
                 true,
@@ -82,7 +82,21 @@ public final class AlertMail {
         if (!alarm.todo().isEmpty()) lines.add("What to do: " + alarm.todo());
         alarm.by().ifPresent(by -> lines.add("By when: " + figures.time(by) + "."));
         Block block = new Lines(lines);
-        return new Section(alarm.happened(), block);
+        return new Section(Plain.sentence(alarm.happened()), block);
+    }
+
+    private static List<String> told(List<Alarm> alarms) {
+        return alarms.stream().map(alarm -> Plain.sentence(alarm.happened())).toList();
+    }
+
+    /** As " by 03:14", the earliest that is not over. */
+    private String by(List<Alarm> fresh) {
+        return fresh.stream()
+                .flatMap(alarm -> alarm.by().stream())
+                .filter(now::isBefore)
+                .min(Comparator.naturalOrder())
+                .map(by -> " by " + figures.time(by))
+                .orElse("");
     }
 
     private static String more(int others) {

@@ -22,6 +22,7 @@ public final class KeptMail {
         lines.add(FIRST_LINE);
         lines.add(line("id", bytes(mail.id())));
         for (String address : mail.to()) lines.add(line("to", bytes(address)));
+        mail.envelope().answers().ifPresent(asked -> lines.add(line("answers", bytes(asked))));
         lines.add(line("subject", bytes(mail.subject())));
         lines.add(line("text", bytes(mail.body().text())));
         lines.add(line("html", bytes(mail.body().html())));
@@ -41,6 +42,7 @@ public final class KeptMail {
         String[] lines = new String(kept, UTF_8).split("\n", -1);
         if (!lines[0].equals(FIRST_LINE)) throw new IllegalArgumentException("this is no kept mail");
         String id = "";
+        String answers = "";
         String subject = "";
         String text = "";
         String html = "";
@@ -52,6 +54,7 @@ public final class KeptMail {
             switch (parts[0]) {
                 case "id" -> id = words(parts[1]);
                 case "to" -> to.add(words(parts[1]));
+                case "answers" -> answers = words(parts[1]);
                 case "subject" -> subject = words(parts[1]);
                 case "text" -> text = words(parts[1]);
                 case "html" -> html = words(parts[1]);
@@ -61,7 +64,7 @@ public final class KeptMail {
                 default -> throw new IllegalArgumentException("a kept mail has no \"" + parts[0] + "\"");
             }
         }
-        return new Mail(id, to, subject, new Body(text, html, pictures), files);
+        return new Mail(id, to, subject, new Body(text, html, pictures), files).answering(answers);
     }
 
     private static String line(String kind, byte[]... parts) {

@@ -5,6 +5,7 @@ import dawnkettle.plan.PlannedRoute;
 import dawnkettle.shop.Product;
 import dawnkettle.shop.Shop;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -31,7 +32,11 @@ final class Lead {
         String asked = verdict.questions() == 0
                 ? "."
                 : "; " + Figures.count(verdict.questions(), "question waits", "questions wait") + " for your answer.";
-        return List.of(first + asked, troubles(), firstVan());
+        List<String> lines = new ArrayList<>();
+        lines.add(first + asked);
+        lines.addAll(troubles());
+        lines.add(firstVan());
+        return lines;
     }
 
     static Optional<PlannedRoute> first(DayPlan plan) {
@@ -39,7 +44,8 @@ final class Lead {
                 .min(Comparator.comparing(PlannedRoute::departs).thenComparing(PlannedRoute::route));
     }
 
-    private String troubles() {
+    /** One line where nothing is the matter, else a line for each thing that is. */
+    private List<String> troubles() {
         List<String> late = plan.routes().stream()
                 .filter(route -> route.lateMinutes() > 0)
                 .map(route -> shop.route(route.route()).name() + " by " + route.lateMinutes() + " min")
@@ -53,7 +59,13 @@ final class Lead {
                         report.sheets().failed())
                 .flatMap(List::stream)
                 .toList();
-        return "Late: " + named(late) + ". Short: " + named(missing) + ". Uncertain: " + named(doubtful) + ".";
+        if (late.isEmpty() && missing.isEmpty() && doubtful.isEmpty())
+            return List.of("Late: nothing. Short: nothing. Uncertain: nothing.");
+        List<String> lines = new ArrayList<>();
+        if (!late.isEmpty()) lines.add("Late: " + named(late) + ".");
+        if (!missing.isEmpty()) lines.add("Short: " + named(missing) + ".");
+        if (!doubtful.isEmpty()) lines.add("Uncertain: " + named(doubtful) + ".");
+        return lines;
     }
 
     private String name(String product) {
@@ -61,7 +73,6 @@ final class Lead {
     }
 
     private static String named(List<String> all) {
-        if (all.isEmpty()) return "nothing";
         String shown = String.join("; ", all.subList(0, Math.min(NAMED, all.size())));
         return all.size() > NAMED ? shown + "; and " + (all.size() - NAMED) + " more" : shown;
     }

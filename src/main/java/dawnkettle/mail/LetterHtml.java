@@ -15,6 +15,13 @@ final class LetterHtml {
     private static final int FEW = 4;
 
     private static final String MAIN = "<main>\n";
+
+    /** What a phone shows beside the subject, before the mail is opened; nobody sees it in the mail. */
+    private static final String PREVIEW = "<div style=\"display:none;max-height:0;overflow:hidden\">";
+
+    /** Letters of it that phones show, at the most (common practice, no source). */
+    private static final int PREVIEWED = 140;
+
     private static final String STYLE = """
             :root{color-scheme:light dark}
             body{margin:0;background:#fff;color:#1c1c1a;font:16px/1.45 system-ui,-apple-system,"Segoe UI",Roboto,"Noto Sans",sans-serif}
@@ -31,7 +38,7 @@ final class LetterHtml {
             .notice{border:2px solid #a3261b;padding:8px 10px;margin-bottom:10px}
             table{border-collapse:collapse;width:100%;margin:8px 0 12px}
             caption{text-align:left;font-weight:600;padding:4px 0}
-            th,td{text-align:left;vertical-align:top;padding:6px 10px 6px 0;border-bottom:1px solid #dcd9d0;font-weight:400}
+            th,td{text-align:left;vertical-align:top;padding:6px 8px 6px 0;border-bottom:1px solid #dcd9d0;font-weight:400}
             thead th{font-weight:600;vertical-align:bottom}
             tbody th{overflow-wrap:anywhere}
             .few tbody th{min-width:76px}
@@ -66,7 +73,8 @@ final class LetterHtml {
         int main = html.indexOf(MAIN);
         if (main < 0) throw new IllegalArgumentException("the mail has no place for a first line");
         int at = main + MAIN.length();
-        return html.substring(0, at) + "<p class=\"notice\">" + Plain.html(line) + "</p>\n" + html.substring(at);
+        String told = html.substring(0, at) + "<p class=\"notice\">" + Plain.html(line) + "</p>\n" + html.substring(at);
+        return told.replace(PREVIEW, PREVIEW + Plain.html(line) + " ");
     }
 
     private void write(Letter letter) {
@@ -77,15 +85,27 @@ final class LetterHtml {
         html.append("<style>\n")
                 .append(STYLE)
                 .append("</style>\n</head>\n<body>\n")
+                .append(PREVIEW)
+                .append(Plain.html(preview(letter)))
+                .append("</div>\n")
                 .append(MAIN);
         element("h1", letter.title());
         html.append(letter.well() ? "<div class=\"lead\">\n" : "<div class=\"lead bad\">\n");
         letter.lead().forEach(line -> element("p", line));
         html.append("</div>\n");
         letter.spoken().forEach(this::section);
-        html.append("<footer>\n");
-        letter.foot().forEach(line -> element("p", line));
-        html.append("</footer>\n</main>\n</body>\n</html>\n");
+        if (!letter.foot().isEmpty()) {
+            html.append("<footer>\n");
+            letter.foot().forEach(line -> element("p", line));
+            html.append("</footer>\n");
+        }
+        html.append("</main>\n</body>\n</html>\n");
+    }
+
+    private static String preview(Letter letter) {
+        String whole = Plain.line(String.join(" ", letter.lead()));
+        if (whole.length() <= PREVIEWED) return whole;
+        return whole.substring(0, Math.max(0, whole.lastIndexOf(' ', PREVIEWED))) + " …";
     }
 
     private void section(Section section) {

@@ -41,7 +41,7 @@ final class LetterText {
 
     private void section(Section section) {
         String heading = Plain.line(section.heading());
-        text.append("\n").append(heading).append("\n");
+        text.append("\n").append(wrapped(heading));
         text.append("=".repeat(Math.min(WIDTH, TextColumn.width(heading)))).append("\n");
         boolean first = true;
         for (Block block : section.blocks()) {

@@ -78,7 +78,8 @@ public final class MorningSummary {
                 trade.nearEnd(),
                 night.runningLow(),
                 night.yields(),
-                day.okara());
+                day.okara(),
+                night.setAside());
     }
 
     private static List<String> foot(DayPlan plan, Shop shop, Figures figures) {

@@ -13,13 +13,19 @@ public record NightReport(Orders orders, Sheets sheets, Labels labels, Notes not
     /**
      * @param orders orders taken for the day, standing ones included
      * @param lines their lines
-     * @param refused each with its reason
+     * @param refused each with its reason: a person should look
+     * @param aside mails that nobody need look at: by strangers and programs, or come twice
      * @param lateAmendments what changed after the close
      */
-    public record Orders(int orders, int lines, List<String> refused, List<String> lateAmendments) {
+    public record Orders(int orders, int lines, List<String> refused, List<String> aside, List<String> lateAmendments) {
         public Orders {
             refused = List.copyOf(refused);
+            aside = List.copyOf(aside);
             lateAmendments = List.copyOf(lateAmendments);
+        }
+
+        public Orders(int orders, int lines, List<String> refused, List<String> lateAmendments) {
+            this(orders, lines, refused, List.of(), lateAmendments);
         }
     }
 

@@ -14,7 +14,9 @@ import dawnkettle.shop.Shop;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** What the morning summary says of the night's own work: orders, paper, labels, yesterday's yields, questions. */
 final class NightSections {
@@ -46,13 +48,20 @@ final class NightSections {
                 new Bullets(marked("Late: ", orders.lateAmendments())));
     }
 
+    Section setAside() {
+        return new Section(
+                "Mail set aside, nothing of it planned",
+                new Bullets(report.orders().aside()));
+    }
+
     Section paper() {
         int labels = plan.labels().stream().mapToInt(PlannedLabel::count).sum();
         List<String> lines = new ArrayList<>();
         lines.add(
                 report.sheets().printed().isEmpty()
                         ? "No sheet has been printed yet."
-                        : "Sheets printed: " + String.join(", ", report.sheets().printed()) + ".");
+                        : Figures.count(report.sheets().printed().size(), "sheet", "sheets") + " printed: "
+                                + String.join(", ", kinds(report.sheets().printed())) + ".");
         lines.add(report.labels().printed() + " of " + Figures.count(labels, "case label", "case labels")
                 + " known to be printed." + rest(labels - report.labels().printed()));
         return new Section(
@@ -62,6 +71,15 @@ final class NightSections {
                 new Bullets(marked("Labels not printed: ", report.labels().failed())),
                 new Bullets(marked(
                         "Count these labels before use: ", report.labels().uncertain())));
+    }
+
+    /** As "route (5)": what stands before the first dash is a sheet's kind. */
+    private static List<String> kinds(List<String> sheets) {
+        Map<String, Integer> kinds = new LinkedHashMap<>();
+        for (String sheet : sheets) kinds.merge(sheet.split("-")[0], 1, Integer::sum);
+        return kinds.entrySet().stream()
+                .map(kind -> kind.getKey() + (kind.getValue() > 1 ? " (" + kind.getValue() + ")" : ""))
+                .toList();
     }
 
     private String rest(int due) {

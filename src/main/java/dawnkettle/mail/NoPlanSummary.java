@@ -64,6 +64,6 @@ public final class NoPlanSummary {
                         shop.findProduct(one.getKey()).map(Product::name).orElse(one.getKey()),
                         Integer.toString(one.getValue())))
                 .toList();
-        return new Grid("Ordered", List.of(Column.words("Product"), Column.figures("Packs")), rows);
+        return new Grid("Packs by product", List.of(Column.words("Product"), Column.figures("Packs")), rows);
     }
 }

@@ -1,5 +1,6 @@
 package dawnkettle.mail;
 
+import java.util.Locale;
 import java.util.regex.Pattern;
 
 /** Text that others wrote, made fit to stand in one line of a mail. */
@@ -18,6 +19,14 @@ final class Plain {
                 .filter(c -> c >= 0)
                 .forEach(clean::appendCodePoint);
         return clean.toString().strip();
+    }
+
+    /** With a capital at its head, where a letter stands there. */
+    static String sentence(String text) {
+        String plain = line(text);
+        if (plain.isEmpty()) return plain;
+        int head = plain.offsetByCodePoints(0, 1);
+        return plain.substring(0, head).toUpperCase(Locale.ROOT) + plain.substring(head);
     }
 
     private static int clean(int c) {

@@ -63,7 +63,7 @@ final class TradeSections {
                 "What can't be had, and why",
                 List.of(Column.words("Product"), Column.figures("Packs"), Column.words("Why")),
                 rows);
-        return new Section("Short", grid, new Bullets(customers()), new Bullets(plan.advice()));
+        return new Section("Short", grid, new Bullets(plan.advice()), new Bullets(customers()));
     }
 
     private List<String> customers() {

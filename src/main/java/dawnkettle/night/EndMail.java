@@ -30,6 +30,13 @@ final class EndMail {
     /** Back from now: "replies a night" are counted over it. */
     private static final Duration NIGHT = Duration.ofHours(12);
 
+    /** So many times a customer's replies an hour go to who works here: each batch is a mail of its own (common practice, no source). */
+    private static final int OF_THE_HOUSE = 5;
+
+    private static final String BEFORE = "came before, and counts once";
+    private static final String STRANGER = "nobody known wrote it";
+    private static final String PROGRAM = "a program or a list sent it";
+
     private final Office office;
     private final Letters letters;
     private final Correspondents correspondents;
@@ -42,6 +49,12 @@ final class EndMail {
 
     private OrderMailSettings settings() {
         return office.edges().mail().in().settings();
+    }
+
+    /** Whether nothing is wanted of a mail that was set aside, so that it spoils no morning. */
+    static boolean isStrange(MailEnd end) {
+        return List.of(BEFORE, STRANGER, PROGRAM).stream()
+                .anyMatch(why -> end.note().endsWith(": " + why));
     }
 
     /** In one transaction: what the mail holds, its end, and the reply into the outbox. */
@@ -69,12 +82,11 @@ final class EndMail {
     private Optional<String> whyAside(Arrived mail, Optional<Known> sender) {
         if (office.ledger()
                 .mails()
-                .isKnown(mail.marks().messageId(), mail.marks().sha256()))
-            return Optional.of("came before, and counts once");
+                .isKnown(mail.marks().messageId(), mail.marks().sha256())) return Optional.of(BEFORE);
         if (mail.refused().isPresent()) return mail.refused();
-        if (sender.isEmpty()) return Optional.of("nobody known wrote it");
+        if (sender.isEmpty()) return Optional.of(STRANGER);
         if (mail.sender().doubt().isPresent()) return mail.sender().doubt();
-        if (mail.sender().automatic()) return Optional.of("a program or a list sent it");
+        if (mail.sender().automatic()) return Optional.of(PROGRAM);
         if (mail.content().written().isBefore(office.now().minus(OLD)))
             return Optional.of("it was written more than " + OLD.toDays() + " days ago");
         return Optional.empty();
@@ -125,8 +137,8 @@ final class EndMail {
         long hour = night.stream()
                 .filter(end -> end.sender().equals(sender.word()) && end.at().isAfter(now.minus(Duration.ofHours(1))))
                 .count();
-        return hour < settings().limits().anHour()
-                && night.size() < settings().limits().aNight();
+        int most = settings().limits().anHour() * (sender instanceof Orderer ? 1 : OF_THE_HOUSE);
+        return hour < most && night.size() < settings().limits().aNight();
     }
 
     private Mail reply(long number, Arrived mail, Outcome outcome) {
@@ -135,7 +147,8 @@ final class EndMail {
         Answer.Asked asked = new Answer.Asked(
                 mail.sender().from().orElseThrow(), mail.content().subject());
         return new Answer(office.shop().house(), Mail.idOf(today, "reply", Math.toIntExact(number)))
-                .of(asked, verdict(outcome), outcome.open() == 0, outcome.parts());
+                .of(asked, verdict(outcome), outcome.open() == 0, outcome.parts())
+                .answering(mail.marks().messageId());
     }
 
     private static String verdict(Outcome outcome) {

@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 
 /** What the owner should know of the mails that came since the last summary. */
 final class GatherMails {
@@ -20,23 +21,28 @@ final class GatherMails {
         this.productionDate = productionDate;
     }
 
-    /** Those set aside, each with why. */
-    List<String> aside() {
-        return those(State.ASIDE);
+    /** Those set aside that may be an order all the same: they claim to be somebody's, or could not be read. */
+    List<String> doubtful() {
+        return those(end -> end.state() == State.ASIDE && !EndMail.isStrange(end));
+    }
+
+    /** Those set aside of which nothing is wanted: by strangers and programs, or come twice. */
+    List<String> strange() {
+        return those(end -> end.state() == State.ASIDE && EndMail.isStrange(end));
     }
 
     /** Those of which something was asked back, and nobody knows yet whether it was answered. */
     List<String> asked() {
-        return those(State.ASKED);
+        return those(end -> end.state() == State.ASKED);
     }
 
-    private List<String> those(State state) {
+    private List<String> those(Predicate<MailEnd> wanted) {
         Timetable timetable = office.timetable();
         Instant from = timetable.at(
                 office.shop().calendar().previous(productionDate),
                 office.papers().settings().times().summary());
         List<String> notes = office.ledger().mails().since(from).stream()
-                .filter(end -> end.state() == state)
+                .filter(wanted)
                 .map(MailEnd::note)
                 .toList();
         if (notes.size() <= MOST) return notes;

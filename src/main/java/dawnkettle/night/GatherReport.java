@@ -33,7 +33,7 @@ final class GatherReport {
                 .filter(effect -> !ByHand.is(effect.key()))
                 .toList();
         return new NightReport(
-                orders(lines, new GatherMails(office, productionDate).aside()),
+                orders(lines, new GatherMails(office, productionDate)),
                 new NightReport.Sheets(
                         names(effects, Effect.Kind.SHEET, Effect.State.DONE), notes(effects, Effect.Kind.SHEET)),
                 labels(productionDate, effects),
@@ -41,14 +41,14 @@ final class GatherReport {
                 yields(office.shop().calendar().previous(productionDate)));
     }
 
-    private static NightReport.Orders orders(List<BookLine> lines, List<String> refused) {
+    private static NightReport.Orders orders(List<BookLine> lines, GatherMails mails) {
         int orders = (int) lines.stream().map(BookLine::order).distinct().count();
         List<String> late = lines.stream()
                 .filter(BookLine::late)
                 .map(line ->
                         "order " + line.order() + " line " + line.line() + ": " + line.packs() + " " + line.product())
                 .toList();
-        return new NightReport.Orders(orders, lines.size(), refused, late);
+        return new NightReport.Orders(orders, lines.size(), mails.doubtful(), mails.strange(), late);
     }
 
     private static List<String> names(List<Effect> effects, Effect.Kind kind, Effect.State state) {

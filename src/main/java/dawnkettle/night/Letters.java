@@ -45,20 +45,31 @@ final class Letters {
      * @return how it stands, in words for the ledger
      */
     String send(Mail mail) {
-        boolean isNew = outbox().find(mail.id()).isEmpty();
-        queue(mail);
-        if (isNew && new AfterRestore(office).mayHaveMail())
-            outbox().again(mail.id(), office.now(), true, "the ledger was put back, and may have sent it before");
-        outbox().find(mail.id()).filter(queued -> isDue(queued, office.now())).ifPresent(this::deliver);
-        QueuedMail queued = outbox().find(mail.id()).orElseThrow();
-        return queued.state() == QueuedMail.State.SENT
-                ? mail.subject()
-                : mail.subject() + " (not sent yet: " + queued.note() + ")";
+        for (Mail one : mail.apart()) {
+            boolean isNew = outbox().find(one.id()).isEmpty();
+            keep(one);
+            if (isNew && new AfterRestore(office).mayHaveMail())
+                outbox().again(one.id(), office.now(), true, "the ledger was put back, and may have sent it before");
+        }
+        for (Mail one : mail.apart())
+            outbox().find(one.id())
+                    .filter(queued -> isDue(queued, office.now()))
+                    .ifPresent(this::deliver);
+        return mail.apart().stream()
+                .map(one -> outbox().find(one.id()).orElseThrow())
+                .filter(queued -> queued.state() != QueuedMail.State.SENT)
+                .findFirst()
+                .map(queued -> mail.subject() + " (not sent yet: " + queued.note() + ")")
+                .orElse(mail.subject());
     }
 
-    /** Keeps the mail for {@link #deliver()}. */
+    /** Keeps the mail for {@link #deliver()}, each address for itself: one that nobody has keeps it from no other. */
     void queue(Mail mail) {
-        outbox().queue(mail.id(), mail.subject(), KeptMail.write(mail), office.now());
+        mail.apart().forEach(this::keep);
+    }
+
+    private void keep(Mail one) {
+        outbox().queue(one.id(), one.subject(), KeptMail.write(one), office.now());
     }
 
     /** Tries every mail whose time has come; of which the ledger did not take what became of it, goes again and says so. */

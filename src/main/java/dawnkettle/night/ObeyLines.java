@@ -71,8 +71,23 @@ final class ObeyLines {
             case "order" -> take.order(words);
             case "amend" -> take.amend(words);
             case "receive" -> take.receive(words);
-            default -> take.record(asTyped(words), Optional.empty()).replace("\n", " ");
+            case "cancel" -> isOrder(words) ? take.cancelOrder(words.subList(1, words.size())) : recorded(take, words);
+            default -> recorded(take, words);
         };
+    }
+
+    /** A record is cancelled by its number, an order by one that is not a number alone. */
+    private static boolean isOrder(List<String> words) {
+        return words.size() > 1 && !words.get(1).matches("[0-9]+");
+    }
+
+    /** What keeps hands, a station or a batch from the rest of the day has it planned again. */
+    private String recorded(TakeWords take, List<String> words) {
+        List<Integer> before = new ReplanLosses(office).due();
+        String told = take.record(asTyped(words), Optional.empty()).replace("\n", " ");
+        boolean plansAgain = !new ReplanLosses(office).due().equals(before);
+        return told
+                + (plansAgain ? " What has not begun is planned again now; the sheets that change are printed." : "");
     }
 
     /** What a thumb leaves out: "cook" for cooked, "hands" for away, a batch of today's plan for its lot, why a batch is lost. */

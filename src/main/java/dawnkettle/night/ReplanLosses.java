@@ -8,6 +8,7 @@ import dawnkettle.store.StepKey;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.stream.Stream;
@@ -27,10 +28,18 @@ final class ReplanLosses {
 
     /** @param step runs a step that is due, for its day */
     void run(BiConsumer<StepKey, LocalDate> step) {
+        days().forEach(day -> lostSince(day).ifPresent(number -> step.accept(new StepKey(STEP, day, number), day)));
+    }
+
+    /** The last such record of each day whose plan does not know of it. */
+    List<Integer> due() {
+        return days().flatMap(day -> lostSince(day).stream()).toList();
+    }
+
+    private Stream<LocalDate> days() {
         LocalDate today =
                 LocalDate.ofInstant(office.now(), office.shop().house().zone());
-        Stream.of(today, office.shop().calendar().next(today))
-                .forEach(day -> lostSince(day).ifPresent(number -> step.accept(new StepKey(STEP, day, number), day)));
+        return Stream.of(today, office.shop().calendar().next(today));
     }
 
     /** The number of the last such record that the plan in force does not know of. */

@@ -20,9 +20,14 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Does what a person says in the words of the command line, typed or mailed, and tells in a sentence what was done. */
 public final class TakeWords {
+    /** Of one order; nobody types more (common practice, no source). */
+    private static final int MOST_LINES = 400;
+
     private final Office office;
     private final Source source;
     private final String origin;
@@ -99,6 +104,35 @@ public final class TakeWords {
                 + (late
                         ? ". The book of that day is closed: it counts as late, and is planned if there is room."
                         : ".");
+    }
+
+    /** ORDER [LINE]: nothing of the line, or of all its lines, is made. */
+    String cancelOrder(List<String> words) {
+        OrderBook book = office.book();
+        Optional<OrderNumber> order = words.size() > 2 ? Optional.empty() : number(words.get(0));
+        List<Integer> lines = words.size() == 1
+                ? order.map(known -> lines(book, known)).orElse(List.of())
+                : List.of(words.get(1)).stream()
+                        .filter(word -> word.matches("[1-9][0-9]{0,3}"))
+                        .map(Integer::valueOf)
+                        .toList();
+        if (order.isEmpty() || lines.isEmpty())
+            throw new BadFile(List.of(new Problem(
+                    Place.of("cancel"),
+                    "there is no order \"" + Admission.quotable(String.join(" ", words)) + "\" to cancel",
+                    "write as in: cancel M-20261203-4, or with a line behind it")));
+        return lines.stream()
+                .map(line -> amend(List.of(words.get(0), String.valueOf(line), "0")))
+                .collect(Collectors.joining(" "));
+    }
+
+    /** Those that are not cancelled yet; a standing order has a line a product. */
+    private List<Integer> lines(OrderBook book, OrderNumber order) {
+        int most = Math.max(MOST_LINES, office.shop().products().size());
+        return IntStream.rangeClosed(1, most)
+                .filter(line -> book.findLine(order, line).isPresent())
+                .boxed()
+                .toList();
     }
 
     private static Optional<OrderNumber> number(String word) {

@@ -29,6 +29,9 @@ final class TypedLines {
             "used",
             "destroyed",
             "containers",
+            "short",
+            "price",
+            "hours",
             "loaded",
             "hold",
             "release",
@@ -38,11 +41,16 @@ final class TypedLines {
             "down",
             "up");
 
+    /** From such a line on it is what is answered, or a signature. */
     private static final Pattern QUOTE_HEAD =
-            Pattern.compile("(?i)(on .{4,120} wrote:|-+ ?original message ?-+|from: .*|_{10,})");
-    private static final Pattern BREAK = Pattern.compile("(?i)<br */?>|</(p|div|li|tr|h[1-6])>");
-    private static final Pattern UNREAD = Pattern.compile("(?is)<(style|script|head|blockquote).*?</\\1>");
-    private static final Pattern TAG = Pattern.compile("<[^>]*>");
+            Pattern.compile("(?i)(on .{4,200} wrote:|.{4,200} (a écrit|schrieb|escribió|escreveu|ha scritto) ?:"
+                    + "|-+ ?(original|forwarded) message ?-+|begin forwarded message:|(from|sent): .*|_{10,}"
+                    + "|(sent|get) .{0,20}(from|outlook) .{2,60})");
+
+    private static final Pattern QUOTE_HEAD_BROKEN = Pattern.compile("(?i)on .{4,200}");
+
+    /** Letters of a body that are looked at (common practice, no source). */
+    private static final int MOST_LETTERS = 100_000;
 
     /** More lines than that nobody types with a thumb (common practice, no source). */
     static final int MOST = 40;
@@ -65,24 +73,22 @@ final class TypedLines {
     }
 
     private static Stream<String> lines(String body) {
-        String text = body.stripLeading().startsWith("<") ? plain(body) : body;
-        return text.lines()
-                .map(String::strip)
-                .takeWhile(
-                        line -> !line.equals("--") && !QUOTE_HEAD.matcher(line).matches())
-                .filter(line -> !line.isEmpty() && !line.startsWith(">"));
+        String some = body.substring(0, Math.min(body.length(), MOST_LETTERS)).replace("\u0000", "");
+        String text = some.stripLeading().startsWith("<") ? PlainWords.of(some) : some;
+        List<String> all = text.lines().map(String::strip).toList();
+        return all.subList(0, end(all)).stream().filter(line -> !line.isEmpty() && !line.startsWith(">"));
     }
 
-    private static String plain(String html) {
-        String broken = BREAK.matcher(UNREAD.matcher(html).replaceAll(" ")).replaceAll("\n");
-        return TAG.matcher(broken)
-                .replaceAll(" ")
-                .replace("&nbsp;", " ")
-                .replace("&lt;", "<")
-                .replace("&gt;", ">")
-                .replace("&quot;", "\"")
-                .replace("&#39;", "'")
-                .replace("&amp;", "&");
+    /** Where what was typed ends: a quotation's head may be broken in two. */
+    private static int end(List<String> lines) {
+        for (int i = 0; i < lines.size(); i++) {
+            String line = lines.get(i);
+            boolean broken = i + 1 < lines.size()
+                    && lines.get(i + 1).equalsIgnoreCase("wrote:")
+                    && QUOTE_HEAD_BROKEN.matcher(line).matches();
+            if (line.equals("--") || broken || QUOTE_HEAD.matcher(line).matches()) return i;
+        }
+        return lines.size();
     }
 
     /** At blanks; a full stop that a telephone put behind the last word is left out. */

@@ -23,6 +23,9 @@ public final class ImapMailbox implements Mailbox {
     /** A whole look, whatever the patience (common practice, no source). */
     private static final Duration LONGEST = Duration.ofMinutes(1);
 
+    /** Of one connection: all the mails of a look at their largest, and as much again for what is said of them. */
+    private static final long MOST_BYTES = 2L * Visit.MOST_MAILS * Visit.MOST_BYTES;
+
     private final MailboxSettings settings;
     private final MailLine line;
 
@@ -41,7 +44,7 @@ public final class ImapMailbox implements Mailbox {
     public void look(Predicate<Arrived.Place> isKnown, Predicate<Arrived> taker) {
         refuseOpenLine();
         String password = settings.secretFile().map(Secret::read).orElse("");
-        Wires wires = new Wires();
+        Wires wires = new Wires(MOST_BYTES);
         Session session = Session.getInstance(properties(wires));
         Visit visit = new Visit(session, settings, password, isKnown);
         try {
@@ -60,12 +63,12 @@ public final class ImapMailbox implements Mailbox {
     public String login() {
         refuseOpenLine();
         String password = settings.secretFile().map(Secret::read).orElse("");
-        Wires wires = new Wires();
+        Wires wires = new Wires(MOST_BYTES);
         Session session = Session.getInstance(properties(wires));
         return new Login("order mailbox \"" + settings.host() + "\"", wires)
                 .tried(
                         () -> {
-                            try (Store store = session.getStore("imap")) {
+                            try (Store store = new BoundedStore(session)) {
                                 store.connect(settings.host(), settings.port(), settings.user(), password);
                             }
                         },

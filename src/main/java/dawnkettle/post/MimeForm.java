@@ -20,6 +20,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
+import java.util.Optional;
 import java.util.Properties;
 
 /** A mail as an internet message (RFC 5322, RFC 2045 to 2047); the same mail and date give the same bytes. */
@@ -31,14 +32,22 @@ public final class MimeForm {
     private static final int WORD_BYTES = 39;
 
     private final String from;
+    private final Optional<String> answersTo;
     private final ZoneId zone;
+
+    /** Answers come to where mail comes from. */
+    public MimeForm(String from, ZoneId zone) {
+        this(from, Optional.empty(), zone);
+    }
 
     /**
      * @param from address that mail comes from
+     * @param answersTo address that answers should go to, where it is another one
      * @param zone the shop's, which the date is written in
      */
-    public MimeForm(String from, ZoneId zone) {
+    public MimeForm(String from, Optional<String> answersTo, ZoneId zone) {
         this.from = from;
+        this.answersTo = answersTo.filter(address -> !address.equalsIgnoreCase(from));
         this.zone = zone;
     }
 
@@ -63,8 +72,15 @@ public final class MimeForm {
                 message.addRecipient(RecipientType.TO, new InternetAddress(plain(address), true));
             message.setHeader("Date", date(date));
             message.setHeader("Subject", subject(mail.subject()));
-            // RFC 3834: nobody's absence notice is to answer this.
-            message.setHeader("Auto-Submitted", "auto-generated");
+            if (answersTo.isPresent())
+                message.setReplyTo(new InternetAddress[] {new InternetAddress(plain(answersTo.get()), true)});
+            // RFC 3834, sections 3.1.5 and 5: nobody's absence notice is to answer this, and an answer says to what.
+            message.setHeader(
+                    "Auto-Submitted", mail.envelope().answers().isPresent() ? "auto-replied" : "auto-generated");
+            for (String asked : mail.envelope().answers().stream().toList()) {
+                message.setHeader("In-Reply-To", plain(asked));
+                message.setHeader("References", plain(asked));
+            }
             MimeMultipart content = new MimeParts(mail).content();
             message.setContent(content);
             message.saveChanges();

@@ -71,7 +71,7 @@ final class MimeParts {
 
     private static MimeBodyPart attached(Attachment attachment) throws MessagingException {
         InternetHeaders headers = new InternetHeaders();
-        headers.setHeader("Content-Type", attachment.mediaType() + "; name=\"" + attachment.name() + "\"");
+        headers.setHeader("Content-Type", attachment.mediaType() + ";\r\n name=\"" + attachment.name() + "\"");
         headers.setHeader("Content-Disposition", "attachment; filename=\"" + attachment.name() + "\"");
         return base64(headers, attachment.content());
     }

@@ -31,6 +31,9 @@ final class ReadArrived {
     /** What the mail library is never shown: it takes seconds over so many parts (measured: 200,000 in 14.6 s). */
     private static final int MOST_DASHED_LINES = 4 * Parts.MOST;
 
+    /** Bytes of headers; no mail program and no server writes so many (common practice, no source). */
+    private static final int LARGEST_HEAD = 100_000;
+
     /** For one mail, on a thread with so small a stack that nesting ends soon (common practice, no source). */
     private static final long LONGEST_MILLIS = 10_000;
 
@@ -56,6 +59,7 @@ final class ReadArrived {
     Arrived read(Arrived.Place place, byte[] bytes, Instant arrivedAt) {
         if (dashedLines(bytes) > MOST_DASHED_LINES)
             return refused(place, hash(bytes), "it has more than " + Parts.MOST + " parts");
+        if (headBytes(bytes) > LARGEST_HEAD) return refused(place, hash(bytes), "its head is larger than 100 kB");
         FutureTask<Arrived> task = new FutureTask<>(() -> parse(place, bytes, arrivedAt));
         Thread thread = new Thread(null, task, "mail " + place.uid(), STACK_BYTES);
         thread.setDaemon(true);
@@ -117,6 +121,17 @@ final class ReadArrived {
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java platform has SHA-256", e);
         }
+    }
+
+    /** Up to the first empty line. */
+    private static int headBytes(byte[] bytes) {
+        int line = 0;
+        for (int i = 0; i < bytes.length; i++) {
+            if (bytes[i] != '\n') continue;
+            if (i == line || i == line + 1 && bytes[line] == '\r') return i;
+            line = i + 1;
+        }
+        return bytes.length;
     }
 
     private static int dashedLines(byte[] bytes) {

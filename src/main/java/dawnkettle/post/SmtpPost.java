@@ -19,6 +19,9 @@ public final class SmtpPost implements Post {
     /** A whole delivery may take so many times what a single read may: a slow drip never ends by itself. */
     public static final int PATIENCES = 4;
 
+    /** What a server has to say to one mail is a few lines (common practice, no source). */
+    private static final long MOST_BYTES = 1_000_000;
+
     private static final String OPEN_LINE =
             "a password is not sent without TLS; set the mail account's security to \"starttls\"";
 
@@ -44,7 +47,7 @@ public final class SmtpPost implements Post {
         if (settings.host().isEmpty()) throw clean(mail, "no mail server is named; name one in conf/", null);
         String password = settings.secretFile().map(Secret::read).orElse(null);
         if (password != null && line.isOpenTo(host())) throw clean(mail, OPEN_LINE, null);
-        Wires wires = new Wires();
+        Wires wires = new Wires(MOST_BYTES);
         Session session = Session.getInstance(properties(wires));
         deliver(mail, new Delivery(form.message(mail, date, session), settings, password), wires);
     }
@@ -59,7 +62,7 @@ public final class SmtpPost implements Post {
         String password = settings.secretFile().map(Secret::read).orElse(null);
         if (password != null && line.isOpenTo(host()))
             throw DeviceAway.clean("mail server \"" + host() + "\": " + OPEN_LINE, null);
-        Wires wires = new Wires();
+        Wires wires = new Wires(MOST_BYTES);
         Session session = Session.getInstance(properties(wires));
         return new Login("mail server \"" + host() + "\"", wires)
                 .tried(

@@ -29,10 +29,10 @@ final class Visit implements Callable<Void> {
     static final String MARK = "DawnkettleDone";
 
     /** A mail above this is no order (RFC822.SIZE, before anything of it is fetched). */
-    private static final int MOST_BYTES = 1_000_000;
+    static final int MOST_BYTES = 1_000_000;
 
     /** So many in one look: a flood is worked off over the evening and does not hold the night. */
-    private static final int MOST_MAILS = 60;
+    static final int MOST_MAILS = 60;
 
     /** Mails whose flags and sizes are asked for at once. */
     private static final int GROUP = 200;
@@ -71,7 +71,7 @@ final class Visit implements Callable<Void> {
     @Override
     public Void call() throws MessagingException, IOException, InterruptedException {
         mine = Thread.currentThread();
-        try (Store store = session.getStore("imap")) {
+        try (Store store = new BoundedStore(session)) {
             store.connect(settings.host(), settings.port(), settings.user(), password);
             try (Folder inbox = store.getFolder("INBOX")) {
                 inbox.open(Folder.READ_WRITE);

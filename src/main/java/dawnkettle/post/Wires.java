@@ -1,6 +1,8 @@
 package dawnkettle.post;
 
+import java.io.FilterInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.net.InetAddress;
 import java.net.Socket;
 import java.util.List;
@@ -11,7 +13,13 @@ import javax.net.ssl.SSLSocketFactory;
 /** The connections of one delivery, so that a server that sends a byte a minute for ever can be cut off. */
 final class Wires {
     private final List<Socket> all = new CopyOnWriteArrayList<>();
+    private final long most;
     private volatile boolean cut;
+
+    /** @param most bytes that one connection may bring; more is no mail server of ours, and would fill the memory */
+    Wires(long most) {
+        this.most = most;
+    }
 
     void cut() {
         cut = true;
@@ -20,7 +28,7 @@ final class Wires {
 
     private Socket open() throws IOException {
         if (cut) throw new IOException("cut off");
-        Socket socket = new Socket();
+        Socket socket = new Measured();
         all.add(socket);
         return socket;
     }
@@ -39,6 +47,45 @@ final class Wires {
 
     SSLSocketFactory secure(SSLSocketFactory trusted) {
         return new Secure(trusted);
+    }
+
+    /** A wire that counts what comes over it. */
+    private final class Measured extends Socket {
+        private InputStream counted;
+
+        @Override
+        public synchronized InputStream getInputStream() throws IOException {
+            if (counted == null) counted = new Counted(super.getInputStream());
+            return counted;
+        }
+    }
+
+    /** What comes over a wire, until it is too much. */
+    private final class Counted extends FilterInputStream {
+        private long come;
+
+        Counted(InputStream in) {
+            super(in);
+        }
+
+        @Override
+        public int read() throws IOException {
+            int one = super.read();
+            if (one >= 0) count(1);
+            return one;
+        }
+
+        @Override
+        public int read(byte[] into, int from, int length) throws IOException {
+            int some = super.read(into, from, length);
+            if (some > 0) count(some);
+            return some;
+        }
+
+        private void count(int some) throws IOException {
+            come += some;
+            if (come > most) throw new IOException("it sends without end");
+        }
     }
 
     /** Opens wires without protection; the mail library asks for nothing else. */

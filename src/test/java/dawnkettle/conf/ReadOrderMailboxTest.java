@@ -36,6 +36,25 @@ class ReadOrderMailboxTest {
                 .isEqualTo(Map.of("hall@millrace.example", Set.of("lost", "count", "yield", "cook", "sold")));
         assertThat(choice.rules().tags()).isEqualTo(Map.of("k7x2m9qa4t", "C001"));
         assertThat(choice.rules().every()).isEqualTo(Duration.ofMinutes(2));
+        assertThat(choice.address()).contains("orders@millrace.example");
+    }
+
+    @Test
+    void answers_go_to_the_address_that_is_named_else_to_the_user_where_it_is_one() throws IOException {
+        Path conf = written("address = \"orders@millrace.example\"\n", "");
+        assertThat(ReadConfiguration.from(conf).orderMail().orElseThrow().address())
+                .contains("orders@millrace.example");
+        Path shop = conf.resolve("shop.toml");
+        Files.writeString(
+                shop, Files.readString(shop).replace("user = \"orders@millrace.example\"", "user = \"orders\""));
+        assertThat(ReadConfiguration.from(conf).orderMail().orElseThrow().address())
+                .isEmpty();
+        Files.writeString(
+                shop,
+                Files.readString(shop)
+                        .replace("user = \"orders\"", "user = \"orders\"\naddress = \"orders at millrace\""));
+        assertThat(catchThrowableOfType(BadFile.class, () -> ReadConfiguration.from(conf)))
+                .hasMessageContaining("is no mail address; write it as owner@millrace.example");
     }
 
     @Test

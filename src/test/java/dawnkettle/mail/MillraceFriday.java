@@ -304,13 +304,17 @@ public final class MillraceFriday {
 
     /** A night on which everything came out. */
     static NightReport quietNight() {
+        return quietNight(List.of(
+                new NightReport.Yielded(LocalDate.of(2026, 12, 3), "firm", Mass.kilograms(120), Mass.grams(312_600))));
+    }
+
+    static NightReport quietNight(List<NightReport.Yielded> yields) {
         return new NightReport(
                 new NightReport.Orders(3, 5, List.of(), List.of()),
                 new NightReport.Sheets(List.of("soak", "run", "pick", "routes"), List.of()),
                 new NightReport.Labels(0, List.of(), List.of()),
                 NightReport.Notes.NONE,
-                List.of(new NightReport.Yielded(
-                        LocalDate.of(2026, 12, 3), "firm", Mass.kilograms(120), Mass.grams(312_600))));
+                yields);
     }
 
     /** A night on which much went wrong. */

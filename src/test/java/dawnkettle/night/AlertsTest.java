@@ -73,9 +73,9 @@ class AlertsTest {
                 .containsExactly("Please look: sheets of 2026-12-04 is not done: print queue \"office\" …");
         assertThat(shop.arrived.get(0).to()).containsExactly("owner@millrace.example");
         assertThat(shop.arrived.get(0).body().text()).isEqualTo("""
-                1 thing needs a person.
+                1 thing needs a person by 20:00.
 
-                sheets of 2026-12-04 is not done: print queue "office" does not take it
+                Sheets of 2026-12-04 is not done: print queue "office" does not take it
                 =======================================================================
                 What is safe: The plan is made and kept; every sheet lies as a file in
                 the tray folder.
@@ -102,11 +102,11 @@ class AlertsTest {
         alerts.run();
         assertThat(shop.arrived).hasSize(2);
         assertThat(shop.arrived.get(1).body().text())
-                .contains("2 things need a person.")
-                .contains("dawn check of 2026-12-04 is not done: it broke")
-                .contains("no dated label is printed: the clock is not set by the network")
+                .contains("2 things need a person by 08:00.")
+                .contains("Dawn check of 2026-12-04 is not done: it broke")
+                .contains("No dated label is printed: the clock is not set by the network")
                 .contains("Told before and still so")
-                .contains("- sheets of 2026-12-04 is not done: printer is off");
+                .contains("- Sheets of 2026-12-04 is not done: printer is off");
     }
 
     @Test
@@ -121,7 +121,7 @@ class AlertsTest {
                 .containsExactly(
                         "Please look: sheets of 2026-12-04 is not done: printer is off",
                         "All clear: the clerk works again by itself");
-        assertThat(shop.arrived.get(1).body().text()).contains("- sheets of 2026-12-04 is not done: printer is off");
+        assertThat(shop.arrived.get(1).body().text()).contains("- Sheets of 2026-12-04 is not done: printer is off");
     }
 
     @Test

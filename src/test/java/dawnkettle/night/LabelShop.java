@@ -5,7 +5,6 @@ import dawnkettle.draw.DotDrawing;
 import dawnkettle.draw.LabelDesigns;
 import dawnkettle.draw.LabelTypefaces;
 import dawnkettle.draw.PdfTypeface;
-import dawnkettle.export.PlanJson;
 import dawnkettle.label.CaseLabels;
 import dawnkettle.label.Confirmed;
 import dawnkettle.label.Design;
@@ -67,7 +66,7 @@ final class LabelShop {
                 new Edges.PaperDesk(sheets::add, SheetStyle.of(DEMO.conf.shop().house(), PdfTypeface.notoSans())),
                 new Edges.LabelDesk(printer, LOTS),
                 null,
-                form());
+                new JsonPlans(DEMO.conf.shop()));
         Office.Papers papers = new Office.Papers(DEMO.conf.shop(), DEMO.conf.standing(), DEMO.conf.night());
         office = new Office(papers, ledger, new Moved(), edges, (at, line) -> story.add(line));
         ledger.plans().keep(PLAN, office.edges().plans().write(PLAN));
@@ -99,20 +98,6 @@ final class LabelShop {
         public List<Problem> check(Design design, LabelText text) {
             return drawing.check(design, text);
         }
-    }
-
-    private static PlanForm form() {
-        return new PlanForm() {
-            @Override
-            public String write(DayPlan plan) {
-                return PlanJson.write(plan, DEMO.conf.shop());
-            }
-
-            @Override
-            public DayPlan read(String text) {
-                return PlanJson.read(text, DEMO.conf.shop());
-            }
-        };
     }
 
     /** A clock that stands still where it is put, and a millisecond further each time it is asked. */

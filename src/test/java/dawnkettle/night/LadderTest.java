@@ -186,7 +186,11 @@ class LadderTest {
         assertThat(shop.mails).hasSize(1);
         assertThat(shop.mails.get(0).subject()).startsWith("Please look: plan of 2026-12-04 is not done: ORDERS ONLY");
         assertThat(shop.mails.get(0).body().text())
-                .contains("1 thing needs a person.", "O-261204", "What is safe: Every order", "By when: Fri 09:00.");
+                .contains(
+                        "1 thing needs a person by Fri 09:00.",
+                        "O-261204",
+                        "What is safe: Every order",
+                        "By when: Fri 09:00.");
     }
 
     @Test

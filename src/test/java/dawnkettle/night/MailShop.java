@@ -87,7 +87,7 @@ final class MailShop implements AutoCloseable {
                 null,
                 null,
                 new Edges.MailDesk((mail, date) -> sent.add(mail), null, null, in),
-                null);
+                new JsonPlans(CONF.shop()));
         office = new Office(
                 new Office.Papers(CONF.shop(), CONF.standing(), CONF.night()),
                 ledger,

@@ -6,6 +6,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dawnkettle.mail.Arrived;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -78,6 +81,54 @@ class ReadArrivedTest {
         assertThat(mail.content().subject()).isEqualTo("4 buckets  Bcc: x");
         assertThat(mail.content().body()).contains("4 buckets firm");
         assertThat(mail.sender().from()).isEqualTo(Optional.of("a@kitchen.example"));
+    }
+
+    /** Broken in one way each, of up to a megabyte: read as far as it goes, or refused, and never slowly. */
+    @Test
+    void mails_that_are_broken_or_made_to_be_slow_end_soon_and_as_they_should() {
+        String big = "x".repeat(900_000);
+        Map<String, String> read = new LinkedHashMap<>();
+        Map<String, String> refused = new LinkedHashMap<>();
+        read.put("a charset that is none", HEAD + "Content-Type: text/plain; charset=x-none\r\n\r\n4 firm\r\n");
+        read.put("NULs", HEAD + "\r\n4\0 firm\0\r\n" + "\0".repeat(500_000));
+        read.put(
+                "broken Base64",
+                HEAD + "Content-Type: text/plain\r\nContent-Transfer-Encoding: base64\r\n\r\nNCBmaXJt$$$=\r\n!!!\r\n");
+        read.put(
+                "broken quoted-printable",
+                HEAD
+                        + "Content-Type: text/plain\r\nContent-Transfer-Encoding: quoted-printable\r\n\r\n4 firm=ZZ=\r\n=");
+        read.put("a type that is none", HEAD + "Content-Type: ;;;=\r\n\r\n4 firm\r\n");
+        read.put("parts without a boundary", HEAD + "Content-Type: multipart/mixed\r\n\r\n4 firm\r\n");
+        read.put("no end", HEAD + "Content-Type: multipart/mixed; boundary=b\r\n\r\n--b\r\n\r\n4 firm");
+        read.put("a line of 900,000", HEAD + "\r\n4 firm " + big);
+        read.put(
+                "broken encoded words",
+                HEAD.replace("Subject: ", "Subject: =?utf-8?b?====?= =?x?y?z?= ") + "\r\n4 firm\r\n");
+        for (String name : List.of("Subject", "From", "To", "Authentication-Results", "Content-Type", "X-Any"))
+            for (String words : List.of(
+                    big, "a@b.example, ".repeat(70_000), "(".repeat(900_000), "=?utf-8?q?=41?= ".repeat(55_000)))
+                refused.put(
+                        "a head of a megabyte: " + name + words.charAt(0),
+                        name + ": " + words + "\r\n" + HEAD + "\r\n4 firm\r\n");
+        refused.put("200,000 headers", "A: b\r\n".repeat(180_000) + HEAD + "\r\n4 firm\r\n");
+        refused.put("no body at all", "A".repeat(1_000_000));
+        read.forEach(
+                (name, raw) -> assertThat(soon(name, raw).refused()).as(name).isEmpty());
+        refused.forEach((name, raw) ->
+                assertThat(soon(name, raw).refused()).as(name).contains("its head is larger than 100 kB"));
+        for (String words : List.of("(", "\"", ",", "a@b.example, ", "=?utf-8?q?=41?= ", "<", "\\", "; "))
+            for (String name : List.of("Subject", "From", "To", "Authentication-Results", "Content-Type"))
+                soon(
+                        name + " " + words,
+                        name + ": " + words.repeat(95_000 / words.length()) + "\r\n" + HEAD + "\r\nx\r\n");
+    }
+
+    private Arrived soon(String name, String raw) {
+        long start = System.nanoTime();
+        Arrived mail = read(raw);
+        assertThat(Duration.ofNanos(System.nanoTime() - start)).as(name).isLessThan(Duration.ofSeconds(3));
+        return mail;
     }
 
     @Test

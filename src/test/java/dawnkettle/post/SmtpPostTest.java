@@ -134,6 +134,31 @@ class SmtpPostTest {
     }
 
     @Test
+    void a_server_whose_certificate_is_over_or_was_signed_by_nobody_known_gets_nothing() throws Exception {
+        SSLContext over = Certificate.expired("localhost", folder).context();
+        SSLContext other = Certificate.of("localhost", folder).context();
+        for (SSLContext shown : List.of(over, other))
+            try (ScriptedServer server = new ScriptedServer(Map.of(), shown)) {
+                SSLContext trusted = shown == over ? over : SSLContext.getDefault();
+                SmtpPost post = post("localhost", server.port(), Security.STARTTLS, Optional.empty(), trusted);
+                DeviceAway away = failure(post);
+                assertThat(away)
+                        .hasMessage("mail 2026-12-04.summary.1: \"localhost\" could not prove who it is;"
+                                + " look at its name and its certificate");
+                assertThat(away.isAmbiguous()).isFalse();
+                assertThat(server.heard).doesNotContain("MAIL");
+            }
+    }
+
+    @Test
+    void a_server_that_talks_without_end_is_left_before_it_fills_the_memory() throws Exception {
+        String endless = "250-" + "x".repeat(1_100_000);
+        assertClean(
+                Map.of("EHLO", endless),
+                "did not answer as a mail server does; see that it runs and is reached; it is tried again");
+    }
+
+    @Test
     void without_the_tls_that_is_required_nothing_leaves() throws Exception {
         try (ScriptedServer server = new ScriptedServer(Map.of(), null)) {
             DeviceAway away = failure(post(server.port(), Security.STARTTLS, Optional.empty()));
@@ -187,7 +212,8 @@ class SmtpPostTest {
     @Test
     void a_line_that_drops_or_falls_silent_once_the_message_began_leaves_it_open_whether_it_arrived() throws Exception {
         for (String verb : List.of("DATA", "DOT"))
-            for (String fault : List.of(ScriptedServer.DROP, ScriptedServer.SILENCE, ScriptedServer.HALF_CLOSE))
+            for (String fault : List.of(
+                    ScriptedServer.DROP, ScriptedServer.SILENCE, ScriptedServer.HALF_CLOSE, ScriptedServer.DRIP))
                 try (ScriptedServer server = new ScriptedServer(Map.of(verb, fault), null)) {
                     DeviceAway away = failure(post(server.port(), Security.NONE, Optional.empty()));
                     assertThat(away.isAmbiguous()).as(verb + " " + fault).isTrue();

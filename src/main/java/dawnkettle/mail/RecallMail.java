@@ -62,7 +62,7 @@ public final class RecallMail {
         return new Section(table.title(), new Bullets(rows));
     }
 
-    /** As "lot 261204-FI01, in stock 4, held": a figure says what it counts, a word speaks for itself. */
+    /** As "261204-FI01; in stock 4; held": a figure says what it counts, a word speaks for itself. */
     private static String said(List<String> columns, List<String> row) {
         List<String> said = new ArrayList<>();
         for (int i = 0; i < row.size(); i++) {
@@ -70,7 +70,7 @@ public final class RecallMail {
             boolean figure = cell.matches("[0-9.]+( kg| %)?") || cell.matches("[0-9]{4}-[0-9]{2}-[0-9]{2}");
             if (!cell.isBlank()) said.add(figure ? columns.get(i).toLowerCase(Locale.ROOT) + " " + cell : cell);
         }
-        return String.join(", ", said);
+        return String.join("; ", said);
     }
 
     private static List<String> lead(RecallPage page, Duration took) {

@@ -11,11 +11,11 @@ import dawnkettle.plan.Heading;
 import dawnkettle.plan.PlannedOrder;
 import dawnkettle.plan.PlannedRoute;
 import dawnkettle.plan.Shortage;
-import dawnkettle.shop.Product;
+import dawnkettle.sheet.SampleReports;
 import dawnkettle.shop.Shop;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,6 +41,7 @@ public final class EveryMail {
         summaries(mails);
         alerts(mails);
         answers(mails);
+        mails.put("recall", RecallMail.of(SampleReports.recall(shop, plan), DAY, Duration.ofMillis(412)));
         mails.put("okara", FarmerNote.of(plan, shop).orElseThrow());
         Shop small = Millrace.shop();
         mails.put("costs", CostReport.of(WeekBook.of(WeekCosts.byWeek(MillraceHalfYear.days(), small), small), charts));
@@ -200,10 +201,5 @@ public final class EveryMail {
         return new Answer(shop.house(), "2026-12-04.reply.1")
                 .of(new Answer.Asked("orders@ambercote-grocery.example", subject), verdict, well, parts)
                 .answering("<1@kitchen.example>");
-    }
-
-    /** Names of the products, for what must be told of each. */
-    List<String> products() {
-        return new ArrayList<>(shop.products().stream().map(Product::name).toList());
     }
 }

@@ -26,4 +26,32 @@ class KeptMailTest {
         assertThatThrownBy(() -> KeptMail.read("All is well.".getBytes(java.nio.charset.StandardCharsets.UTF_8)))
                 .hasMessage("this is no kept mail");
     }
+
+    @Test
+    void what_a_mail_answers_is_kept_and_what_is_no_message_id_is_not() {
+        Mail mail = new Mail(
+                "2026-12-04.reply.1", List.of("a@b.example"), "x", new Mail.Body("x", "x", List.of()), List.of());
+        Mail answer = mail.answering(" <1.a-b@kitchen.example> ");
+        assertThat(answer.envelope().answers()).contains("<1.a-b@kitchen.example>");
+        assertThat(KeptMail.read(KeptMail.write(answer))).isEqualTo(answer);
+        for (String none :
+                List.of("", "<>", "<a b@c.example>", "<a@b.example>\r\nBcc: c@d.example", "<" + "x".repeat(300) + ">"))
+            assertThat(mail.answering(none)).as(none).isEqualTo(mail);
+    }
+
+    @Test
+    void each_address_has_its_own_mail_under_its_own_id_with_its_pictures() {
+        Mail.Picture picture = new Mail.Picture("day", Bytes.of(new byte[] {1}), "The day.");
+        Mail mail = new Mail(
+                "2026-12-04.summary.1",
+                List.of("a@b.example", "c@d.example"),
+                "x",
+                new Mail.Body("x", "<img src=\"cid:day@2026-12-04.summary.1\">", List.of(picture)),
+                List.of());
+        List<Mail> apart = mail.apart();
+        assertThat(apart).extracting(Mail::id).containsExactly("2026-12-04.summary.1", "2026-12-04.summary.1.to2");
+        assertThat(apart).extracting(Mail::to).containsExactly(List.of("a@b.example"), List.of("c@d.example"));
+        for (Mail one : apart) assertThat(one.body().html()).contains("\"cid:" + picture.cid(one.id()) + "\"");
+        assertThat(mail.addressedTo(List.of()).apart()).hasSize(1);
+    }
 }

@@ -283,4 +283,21 @@ class OrderMailTest {
         assertThat(shop.booked()).isEmpty();
         assertThat(shop.ends()).extracting(MailEnd::state).containsExactly(State.ASKED);
     }
+
+    @Test
+    void a_strangers_mail_spoils_no_morning_and_one_that_claims_to_be_a_customers_does() throws Exception {
+        shop.arrives(mail("a@elsewhere.example", "1", "\nbuy now\n"));
+        shop.arrives(mail(MailShop.address("C002"), "2", withTable(table("W-1", "C002"))));
+        shop.arrives(mail(MailShop.address("C002"), "2", withTable(table("W-1", "C002"))));
+        shop.arrives(mail(MailShop.address("C004"), "3", "\nx\n").replace("dmarc=pass", "dmarc=fail"));
+        shop.look();
+        GatherMails mails = new GatherMails(shop.office, java.time.LocalDate.of(2026, 12, 3));
+        assertThat(mails.strange())
+                .containsExactly(
+                        "mail \"tomorrow\" from somebody at elsewhere.example: nobody known wrote it",
+                        "mail \"tomorrow\" that says it is from C002: came before, and counts once");
+        assertThat(mails.doubtful())
+                .containsExactly("mail \"tomorrow\" that says it is from C004: the receiving server does not vouch"
+                        + " for its sender");
+    }
 }

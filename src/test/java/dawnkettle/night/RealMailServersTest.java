@@ -2,8 +2,8 @@ package dawnkettle.night;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import dawnkettle.mail.EveryMail;
 import dawnkettle.mail.Mail;
 import dawnkettle.post.ImapMailbox;
 import dawnkettle.post.MailboxSettings;
@@ -14,19 +14,25 @@ import dawnkettle.store.MailEnd;
 import dawnkettle.store.MailEnd.State;
 import dawnkettle.trouble.DeviceAway;
 import jakarta.mail.Message;
+import jakarta.mail.Multipart;
+import jakarta.mail.Part;
 import jakarta.mail.Session;
 import jakarta.mail.Transport;
 import jakarta.mail.internet.InternetAddress;
 import jakarta.mail.internet.MimeMessage;
+import java.io.ByteArrayInputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Date;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
+import java.util.Set;
 import javax.net.ssl.SSLContext;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -43,7 +49,7 @@ class RealMailServersTest {
 
     @Test
     void an_order_is_sent_received_read_booked_marked_and_answered_and_counts_once_under_new_places() throws Exception {
-        assumeTrue(RealServers.areThere(), "needs exim4, dovecot-imapd and openssl, and root to start them");
+        RealServers.assumeThere();
         try (RealServers real = new RealServers(servers);
                 MailShop shop = new MailShop(folder, mailbox(real, real.trust()))) {
             shop.now = Instant.now();
@@ -71,8 +77,40 @@ class RealMailServersTest {
     }
 
     @Test
+    void every_kind_of_mail_comes_through_as_it_was_written() throws Exception {
+        RealServers.assumeThere();
+        try (RealServers real = new RealServers(servers)) {
+            SmtpPost post = post(real, real.trust());
+            Map<String, Mail> mails = new EveryMail().all();
+            for (Map.Entry<String, Mail> one : mails.entrySet())
+                post.send(one.getValue().addressedTo(List.of(one.getKey() + "@millrace.example")), Instant.now());
+            awaitMails(mails.size());
+            Set<String> come = new HashSet<>();
+            for (Path file : files()) {
+                MimeMessage message = new MimeMessage(null, new ByteArrayInputStream(Files.readAllBytes(file)));
+                String to = message.getHeader("To")[0];
+                Mail mail = mails.get(to.substring(0, to.indexOf('@')));
+                assertThat(message.getSubject()).isEqualTo(mail.subject());
+                assertThat(message.getMessageID()).isEqualTo("<" + mail.id() + "@millrace.example>");
+                assertThat(words(message))
+                        .as(to)
+                        .isEqualToNormalizingNewlines(mail.body().text());
+                come.add(to);
+            }
+            assertThat(come).hasSize(mails.size());
+        }
+    }
+
+    /** The plain text, wherever it lies. */
+    private static String words(Part part) throws Exception {
+        return part.isMimeType("multipart/*")
+                ? words(((Multipart) part.getContent()).getBodyPart(0))
+                : (String) part.getContent();
+    }
+
+    @Test
     void servers_whose_certificate_nobody_here_trusts_get_neither_mail_nor_password() throws Exception {
-        assumeTrue(RealServers.areThere(), "needs exim4, dovecot-imapd and openssl, and root to start them");
+        RealServers.assumeThere();
         try (RealServers real = new RealServers(servers)) {
             Mail mail = new Mail(
                     "2026-12-04.x.1", List.of("a@b.example"), "x", new Mail.Body("x", "x", List.of()), List.of());
@@ -133,14 +171,17 @@ class RealMailServersTest {
         Transport.send(message);
     }
 
-    private List<String> names() throws Exception {
+    private List<Path> files() throws Exception {
         try (var files = Files.walk(servers.resolve("mail"))) {
             return files.filter(Files::isRegularFile)
                     .filter(file -> List.of("new", "cur")
                             .contains(file.getParent().getFileName().toString()))
-                    .map(file -> file.getFileName().toString())
                     .toList();
         }
+    }
+
+    private List<String> names() throws Exception {
+        return files().stream().map(file -> file.getFileName().toString()).toList();
     }
 
     private void awaitMails(int count) throws Exception {

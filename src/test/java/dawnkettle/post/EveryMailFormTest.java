@@ -127,6 +127,21 @@ class EveryMailFormTest {
         }
     }
 
+    @Test
+    void a_recall_is_a_list_that_a_phone_can_show_and_has_every_customer_in_its_table() {
+        Mail recall = MAILS.get("recall");
+        assertThat(recall.body()
+                        .text()
+                        .lines()
+                        .filter(line -> line.startsWith("- "))
+                        .count())
+                .isGreaterThan(10);
+        assertThat(recall.body().html()).doesNotContain("<table");
+        assertThat(recall.attachments())
+                .extracting(Mail.Attachment::name)
+                .containsExactly("recall-drill-2026-12-04.csv");
+    }
+
     private static List<String> all(String pattern, String text) {
         List<String> found = new ArrayList<>();
         Matcher matcher = Pattern.compile(pattern).matcher(text);

@@ -92,19 +92,18 @@ class ReadArrivedTest {
         read.put("a charset that is none", HEAD + "Content-Type: text/plain; charset=x-none\r\n\r\n4 firm\r\n");
         read.put("NULs", HEAD + "\r\n4\0 firm\0\r\n" + "\0".repeat(500_000));
         read.put(
-                "broken Base64",
-                HEAD + "Content-Type: text/plain\r\nContent-Transfer-Encoding: base64\r\n\r\nNCBmaXJt$$$=\r\n!!!\r\n");
-        read.put(
                 "broken quoted-printable",
                 HEAD
                         + "Content-Type: text/plain\r\nContent-Transfer-Encoding: quoted-printable\r\n\r\n4 firm=ZZ=\r\n=");
         read.put("a type that is none", HEAD + "Content-Type: ;;;=\r\n\r\n4 firm\r\n");
-        read.put("parts without a boundary", HEAD + "Content-Type: multipart/mixed\r\n\r\n4 firm\r\n");
         read.put("no end", HEAD + "Content-Type: multipart/mixed; boundary=b\r\n\r\n--b\r\n\r\n4 firm");
         read.put("a line of 900,000", HEAD + "\r\n4 firm " + big);
         read.put(
                 "broken encoded words",
                 HEAD.replace("Subject: ", "Subject: =?utf-8?b?====?= =?x?y?z?= ") + "\r\n4 firm\r\n");
+        String base64 = "Content-Type: text/plain\r\nContent-Transfer-Encoding: base64\r\n\r\nNCBmaXJt$$$=\r\n!!!\r\n";
+        for (String broken : List.of(base64, "Content-Type: multipart/mixed\r\n\r\n4 firm\r\n"))
+            assertThat(soon(broken, HEAD + broken).refused()).as(broken).contains("it can't be read");
         for (String name : List.of("Subject", "From", "To", "Authentication-Results", "Content-Type", "X-Any"))
             for (String words : List.of(
                     big, "a@b.example, ".repeat(70_000), "(".repeat(900_000), "=?utf-8?q?=41?= ".repeat(55_000)))

@@ -19,7 +19,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** The pages that go to the owner and the inspector: what a week cost, and where a lot went. */
-final class SampleReports {
+public final class SampleReports {
     private static final LocalDate MONDAY = LocalDate.of(2026, 11, 30);
 
     private SampleReports() {}
@@ -51,6 +51,11 @@ final class SampleReports {
     }
 
     static Sheet trace(Shop shop, DayPlan plan, SheetStyle style) {
+        return TraceSheet.of(recall(shop, plan), style, SampleDay.PLANNED_AT);
+    }
+
+    /** The first batch of a plan, called back after all of it has left. */
+    public static RecallPage recall(Shop shop, DayPlan plan) {
         List<Web.Batch> batches = new ArrayList<>();
         List<Web.Source> sources = new ArrayList<>();
         List<Web.Feed> feeds = new ArrayList<>();
@@ -71,9 +76,7 @@ final class SampleReports {
         List<Web.Handed> handed =
                 plan.allocation().stream().map(SampleReports::handed).toList();
         Web web = new Web(batches, sources, feeds, handed);
-        RecallPage page = new RecallPage(
-                Recall.ofBatch(web, plan.batches().get(0).lot()), web, new MaterialBook().played(), shop);
-        return TraceSheet.of(page, style, SampleDay.PLANNED_AT);
+        return new RecallPage(Recall.ofBatch(web, plan.batches().get(0).lot()), web, new MaterialBook().played(), shop);
     }
 
     private static Web.Handed handed(Allocation line) {

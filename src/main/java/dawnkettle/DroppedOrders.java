@@ -23,6 +23,13 @@ final class DroppedOrders implements OrderSource {
         return folder.look(now).stream().<Parcel>map(File::new).toList();
     }
 
+    @Override
+    public List<LeftOut> leftOutSince(Instant since) {
+        return folder.leftOutSince(since).stream()
+                .map(one -> new LeftOut(one.file(), one.isWhole(), one.folder() + "/" + one.reasons()))
+                .toList();
+    }
+
     static Contents contents(Reading reading) {
         return new Contents(
                 reading.lines(),

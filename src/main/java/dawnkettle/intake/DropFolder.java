@@ -2,6 +2,7 @@ package dawnkettle.intake;
 
 import dawnkettle.trouble.DeviceAway;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -67,11 +68,50 @@ public final class DropFolder {
                 if (isSettled(file, now))
                     dropped.add(Dropped.open(folder, Names.moveFree(file, folder.resolve(Dropped.READING))));
             return dropped;
-        } catch (IOException | java.io.UncheckedIOException e) {
+        } catch (IOException | UncheckedIOException e) {
             throw DeviceAway.clean(
                     "drop folder " + folder + ": cannot be read or written (" + e.getMessage()
                             + "); give the service write access to it, files wait where they are",
                     e);
+        }
+    }
+
+    /**
+     * A file of which not all counts.
+     *
+     * @param folder the one of the two folders in which it lies
+     * @param reasons the file beside it that says why
+     */
+    public record LeftOut(String folder, String file, String reasons) {
+        /** Whether nothing of it counts. */
+        public boolean isWhole() {
+            return folder.equals(Dropped.REFUSED);
+        }
+    }
+
+    /** What was not taken since then by the machine's own time, whole or in part, and lies there still. */
+    public List<LeftOut> leftOutSince(Instant since) {
+        return Stream.of(Dropped.REFUSED, Dropped.TAKEN)
+                .flatMap(name -> leftOut(name, since).stream())
+                .toList();
+    }
+
+    private List<LeftOut> leftOut(String name, Instant since) {
+        try (Stream<Path> files = Files.list(folder.resolve(name))) {
+            return files.filter(file -> file.toString().endsWith(Dropped.reasons(name)))
+                    .filter(file ->
+                            !changed(file).isBefore(since) && !changed(file).equals(Instant.MAX))
+                    .map(file -> file.getFileName().toString())
+                    .sorted()
+                    .map(file -> new LeftOut(
+                            name,
+                            file.substring(
+                                    0, file.length() - Dropped.reasons(name).length()),
+                            file))
+                    .toList();
+        } catch (IOException
+                | UncheckedIOException none) { // nothing was ever dropped, or nobody may look: look() says so
+            return List.of();
         }
     }
 

@@ -115,7 +115,12 @@ public final class Dropped {
     }
 
     private static Path beside(Path target, Reading reading) {
-        return target.resolveSibling(target.getFileName() + (reading.isRefused() ? ".reasons.txt" : ".refusals.txt"));
+        return target.resolveSibling(target.getFileName() + reasons(reading.isRefused() ? REFUSED : TAKEN));
+    }
+
+    /** What the name of the words beside a file of that folder ends with. */
+    static String reasons(String folder) {
+        return folder.equals(REFUSED) ? ".reasons.txt" : ".refusals.txt";
     }
 
     private static void write(Path file, String text) throws IOException {

@@ -32,6 +32,7 @@ final class Alarms {
         steps().forEach(alarms::add);
         labels().forEach(alarms::add);
         sheets().forEach(alarms::add);
+        leftOut(office).forEach(one -> alarms.add(leftOut(one)));
         letters.givenUp(office.now().minus(LOOKED_BACK)).forEach(mail -> alarms.add(givenUp(mail)));
         clock().ifPresent(alarms::add);
         disk().ifPresent(alarms::add);
@@ -121,6 +122,23 @@ final class Alarms {
                 "mail \"" + mail.subject() + "\" could not be sent: " + mail.note(),
                 "It lies in the tray folder.",
                 "Look at the mail account.",
+                Optional.empty(),
+                true);
+    }
+
+    /** Orders that somebody sent and that no plan will hold, of the last day and a half. */
+    static List<OrderSource.LeftOut> leftOut(Office office) {
+        return Optional.ofNullable(office.edges().senses().orders())
+                .map(orders -> orders.leftOutSince(office.now().minus(LOOKED_BACK)))
+                .orElse(List.of());
+    }
+
+    private static Alarm leftOut(OrderSource.LeftOut one) {
+        return new Alarm(
+                "left out " + one.reasons(),
+                "orders are left out: " + one.said(),
+                "Everything else that was ordered is planned.",
+                "Read it, put the file right and drop it again before the book closes, or write the order by mail.",
                 Optional.empty(),
                 true);
     }

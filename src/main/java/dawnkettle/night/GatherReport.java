@@ -41,14 +41,17 @@ final class GatherReport {
                 yields(office.shop().calendar().previous(productionDate)));
     }
 
-    private static NightReport.Orders orders(List<BookLine> lines, GatherMails mails) {
+    private NightReport.Orders orders(List<BookLine> lines, GatherMails mails) {
         int orders = (int) lines.stream().map(BookLine::order).distinct().count();
         List<String> late = lines.stream()
                 .filter(BookLine::late)
                 .map(line ->
                         "order " + line.order() + " line " + line.line() + ": " + line.packs() + " " + line.product())
                 .toList();
-        return new NightReport.Orders(orders, lines.size(), mails.doubtful(), mails.strange(), late);
+        List<String> refused = Stream.concat(
+                        Alarms.leftOut(office).stream().map(OrderSource.LeftOut::said), mails.doubtful().stream())
+                .toList();
+        return new NightReport.Orders(orders, lines.size(), refused, mails.strange(), late);
     }
 
     private static List<String> names(List<Effect> effects, Effect.Kind kind, Effect.State state) {

@@ -13,6 +13,23 @@ public interface OrderSource {
     /** What has come in and is not acknowledged yet. */
     List<Parcel> look(Instant now);
 
+    /** What was left out since then, of which somebody should know. */
+    default List<LeftOut> leftOutSince(Instant since) {
+        return List.of();
+    }
+
+    /**
+     * Something that came in of which not all was taken.
+     *
+     * @param isWhole whether nothing of it was taken
+     * @param reasons the file that says why, by its name
+     */
+    record LeftOut(String name, boolean isWhole, String reasons) {
+        String said() {
+            return name + (isWhole ? ", all of it" : ", some of its orders") + "; the reasons stand in " + reasons;
+        }
+    }
+
     /** Something that came in whole: a file, a mail. */
     interface Parcel {
         String name();

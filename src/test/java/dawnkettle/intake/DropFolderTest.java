@@ -86,6 +86,26 @@ class DropFolderTest {
     }
 
     @Test
+    void what_was_left_out_is_named_as_long_as_it_is_new_and_lies_there() throws IOException {
+        assertThat(drop.leftOutSince(Instant.EPOCH)).isEmpty();
+        Instant before = Instant.now().minusSeconds(60);
+        drop("some.csv", HEADER + "B1,1,HARB,FIRM-12,24,2026-12-04,\nB2,1,HARB,GONE,24,2026-12-04,\n");
+        drop("none.csv", HEADER + "B3,1,HARB,GONE,24,2026-12-04,\n");
+        drop("all.csv", HEADER + "B4,1,HARB,FIRM-12,24,2026-12-04,\n");
+        for (Dropped dropped : drop.look(NOW)) dropped.acknowledge(dropped.read(shop, book, NOW));
+
+        assertThat(drop.leftOutSince(before))
+                .containsExactly(
+                        new DropFolder.LeftOut("refused", "none.csv", "none.csv.reasons.txt"),
+                        new DropFolder.LeftOut("taken", "some.csv", "some.csv.refusals.txt"));
+        assertThat(drop.leftOutSince(Instant.now().plusSeconds(60))).isEmpty();
+        Files.delete(folder.resolve("refused/none.csv.reasons.txt"));
+        assertThat(drop.leftOutSince(before))
+                .extracting(DropFolder.LeftOut::isWhole)
+                .containsExactly(false);
+    }
+
+    @Test
     void an_order_with_a_problem_in_one_line_is_left_out_whole() throws IOException {
         Reading reading = read(HEADER + """
                 B1,1,HARB,FIRM-12,24,2026-12-04,

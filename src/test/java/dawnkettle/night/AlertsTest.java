@@ -58,6 +58,24 @@ class AlertsTest {
     }
 
     @Test
+    void a_file_of_orders_that_was_left_out_is_told_once_and_each_of_its_own() {
+        shop.leftOut.add(new OrderSource.LeftOut("web.csv", true, "refused/web.csv.reasons.txt"));
+        alerts.run();
+        shop.later(Duration.ofMinutes(5));
+        alerts.run();
+        assertThat(shop.arrived).hasSize(1);
+        assertThat(shop.arrived.get(0).body().text())
+                .contains("Orders are left out: web.csv, all of it; the reasons stand in")
+                .contains("refused/web.csv.reasons.txt")
+                .contains("put the file right and drop it again");
+        shop.leftOut.add(new OrderSource.LeftOut("shop.csv", false, "taken/shop.csv.refusals.txt"));
+        shop.later(Duration.ofHours(2));
+        alerts.run();
+        assertThat(shop.arrived).hasSize(2);
+        assertThat(shop.arrived.get(1).body().text()).contains("shop.csv, some of its orders");
+    }
+
+    @Test
     void nothing_the_matter_wakes_nobody() {
         alerts.run();
         assertThat(shop.arrived).isEmpty();

@@ -20,6 +20,7 @@ import java.util.Set;
 final class LetterShop {
     static final Configuration CONF = ReadConfiguration.from(Path.of("conf"));
 
+    final List<OrderSource.LeftOut> leftOut = new ArrayList<>();
     final List<Mail> arrived = new ArrayList<>();
     final List<DeviceAway> failures = new ArrayList<>();
     final List<String> story = new ArrayList<>();
@@ -45,7 +46,7 @@ final class LetterShop {
                         true,
                         Set.of("run")));
         Edges edges = new Edges(
-                new Edges.Senses(null, null, at -> clockDoubt),
+                new Edges.Senses(orders(), null, at -> clockDoubt),
                 null,
                 null,
                 new Edges.MailDesk(this::take, null, null),
@@ -56,6 +57,20 @@ final class LetterShop {
                 new Moved(),
                 edges,
                 (at, line) -> story.add(line));
+    }
+
+    private OrderSource orders() {
+        return new OrderSource() {
+            @Override
+            public List<Parcel> look(Instant now) {
+                return List.of();
+            }
+
+            @Override
+            public List<LeftOut> leftOutSince(Instant since) {
+                return leftOut;
+            }
+        };
     }
 
     private void take(Mail mail, Instant date) {

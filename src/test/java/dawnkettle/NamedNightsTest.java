@@ -89,4 +89,17 @@ class NamedNightsTest {
             }
         }
     }
+
+    /** Seed 103843: it starts some fifty times in vain, and at last it does. */
+    @Test
+    void a_disk_that_fails_at_eighty_writes_is_written_to_when_it_works_again() throws Exception {
+        List<Mishap> mishaps = List.of(
+                new Mishap(Mishap.Kind.DISK_FAILS_AT_A_NOTE, 52, 40),
+                new Mishap(Mishap.Kind.POWER_CUT, 1_161, 1),
+                new Mishap(Mishap.Kind.DISK_FULL, 231, 3),
+                new Mishap(Mishap.Kind.DISK_FULL, 206, 40));
+        try (FaultyNight night = new FaultyNight(103_843, mishaps, Plant.NONE)) {
+            assertThat(night.play()).isEmpty();
+        }
+    }
 }

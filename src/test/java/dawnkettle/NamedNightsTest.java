@@ -102,4 +102,20 @@ class NamedNightsTest {
             assertThat(night.play()).isEmpty();
         }
     }
+
+    /** Seed 500180: a revision without the cancelled line was taken for one that had lost it. */
+    @Test
+    void what_is_cancelled_after_the_close_does_not_stop_the_dawn_check() throws Exception {
+        int cancelled = 0;
+        for (long seed = 1; seed <= 60 && cancelled < 2; seed++)
+            try (FaultyNight night = new FaultyNight(seed, List.of(), Plant.NONE)) {
+                assertThat(night.play()).as("seed " + seed).isEmpty();
+                if (night.count("SELECT count(*) FROM amendment WHERE packs = 0 AND late = 1") == 0) continue;
+                cancelled++;
+                assertThat(night.count("SELECT count(*) FROM step WHERE step = 'dawn check' AND state = 'done'"))
+                        .as("seed " + seed)
+                        .isEqualTo(1);
+            }
+        assertThat(cancelled).as("nights in which a line was cancelled late").isPositive();
+    }
 }

@@ -366,6 +366,7 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings {
         NightsEnd.Course course = new NightsEnd.Course(day, isLong, paperTroubles, labelTroubles);
         List<String> broken = new NightsEnd(asked, drops, course).broken(laws.taken());
         broken.addAll(mailLaws.brokenAtEnd(isLong));
+        ledger.chain().broken().forEach(said -> broken.add("I8: " + said));
         return broken;
     }
 

@@ -25,7 +25,7 @@ final class BackUp implements Work {
         Copies copies = new Copies(office.papers().settings().places().backups());
         office.ledger().chain().add(office.now());
         LedgerCopy made = made(copies, productionDate);
-        List<String> changed = made.changed();
+        List<String> changed = made.changed(productionDate);
         office.ledger().checkpoint();
         return "the ledger is copied and the copy was opened" + told(changed) + clear(copies.folder(), made.file())
                 + second(made, productionDate)

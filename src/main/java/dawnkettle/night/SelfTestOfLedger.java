@@ -48,7 +48,7 @@ final class SelfTestOfLedger {
                 .second()
                 .ifPresent(folder -> found.add(guarded("second copy", () -> secondCopy(folder))));
         found.add(guarded("what the ledger holds", () -> conservation(productionDate)));
-        found.add(guarded("old rows of the ledger", this::chain));
+        found.add(guarded("old rows of the ledger", () -> chain(productionDate)));
         found.add(guarded("time zone rules", this::zoneRules));
         return found;
     }
@@ -145,8 +145,8 @@ final class SelfTestOfLedger {
         return Finding.well("last copy", name + " is sound, with " + verdict.rowCount() + " rows");
     }
 
-    private Finding chain() {
-        List<String> broken = office.ledger().chain().broken();
+    private Finding chain(LocalDate productionDate) {
+        List<String> broken = office.ledger().chain().brokenOf(productionDate);
         if (broken.isEmpty()) return Finding.well("old rows of the ledger", "all are as they were written");
         return Finding.wrong(
                 "old rows of the ledger",

@@ -16,12 +16,14 @@ import java.security.NoSuchAlgorithmException;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 import org.sqlite.SQLiteConfig;
 
 /**
@@ -75,9 +77,25 @@ public record LedgerCopy(Path file) {
         return inside(false, false);
     }
 
-    /** Which old rows in it are not as they were written, in words. */
-    public List<String> changed() {
-        return inside(isSealed(), true).changed();
+    /** Which old rows in it are not as they were written, in words, of those that are looked at on a day. */
+    public List<String> changed(LocalDate day) {
+        return opened(sql -> new ChainRows(sql).brokenOf(day));
+    }
+
+    /** @throws DeviceAway where it can't be opened */
+    private <T> T opened(Function<Sql, T> look) {
+        try (Connection connection = connection()) {
+            return look.apply(new Sql(connection, new LedgerTrouble(file)));
+        } catch (SQLException e) {
+            throw new LedgerTrouble(file).of(e);
+        }
+    }
+
+    /** Read only, and believed to be nobody else's. */
+    private Connection connection() throws SQLException {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setReadOnly(true);
+        return config.createConnection("jdbc:sqlite:" + file.toAbsolutePath().toUri() + "?immutable=1");
     }
 
     public boolean isSealed() {
@@ -100,10 +118,7 @@ public record LedgerCopy(Path file) {
     }
 
     private Verdict inside(boolean isSealed, boolean withChain) {
-        SQLiteConfig config = new SQLiteConfig();
-        config.setReadOnly(true);
-        String url = "jdbc:sqlite:" + file.toAbsolutePath().toUri() + "?immutable=1";
-        try (Connection connection = config.createConnection(url)) {
+        try (Connection connection = connection()) {
             Sql sql = new Sql(connection, new LedgerTrouble(file));
             List<String> problems = new ArrayList<>(strangeness(sql));
             if (problems.isEmpty()) problems.addAll(faults(sql));

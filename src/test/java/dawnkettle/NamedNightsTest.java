@@ -2,6 +2,7 @@ package dawnkettle;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dawnkettle.store.Ledger;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -117,5 +118,41 @@ class NamedNightsTest {
                         .isEqualTo(1);
             }
         assertThat(cancelled).as("nights in which a line was cancelled late").isPositive();
+    }
+
+    /** At each write of the recovery; the rest of the run comes out all the same. */
+    @Test
+    void a_second_power_cut_while_the_first_is_noted_leaves_no_label_unprinted() throws Exception {
+        List<Mishap> cut = List.of(new Mishap(Mishap.Kind.POWER_CUT_BETWEEN_LABELS, 2, 1));
+        for (int write = 1; write <= 8; write++) {
+            CutAgain again = new CutAgain(write);
+            try (FaultyNight night = new FaultyNight(1, cut, again)) {
+                assertThat(night.play()).as("write " + write).isEmpty();
+                assertThat(again.openings).as("starts, cut at write " + write).isGreaterThan(2);
+            }
+        }
+    }
+
+    /** The power goes once more at one write after the second start. */
+    private static final class CutAgain extends Plant {
+        private final int write;
+        private int openings;
+        private int writes;
+
+        CutAgain(int write) {
+            this.write = write;
+        }
+
+        @Override
+        void opened(Ledger ledger) {
+            openings++;
+        }
+
+        @Override
+        String instead(String sql) {
+            boolean isWrite = sql.strip().startsWith("INSERT") || sql.strip().startsWith("UPDATE") || sql.equals("COMMIT");
+            if (openings == 2 && isWrite && ++writes == write) throw new PowerCut("again, at " + sql);
+            return sql;
+        }
     }
 }

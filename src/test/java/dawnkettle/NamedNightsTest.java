@@ -150,7 +150,8 @@ class NamedNightsTest {
 
         @Override
         String instead(String sql) {
-            boolean isWrite = sql.strip().startsWith("INSERT") || sql.strip().startsWith("UPDATE") || sql.equals("COMMIT");
+            boolean isWrite =
+                    sql.strip().startsWith("INSERT") || sql.strip().startsWith("UPDATE") || sql.equals("COMMIT");
             if (openings == 2 && isWrite && ++writes == write) throw new PowerCut("again, at " + sql);
             return sql;
         }

@@ -75,7 +75,7 @@ final class FaultyDoors {
     }
 
     /** What goes wrong in this call of a device; null where all is well. */
-    private Mishap.Kind next(Mishap.Device device) {
+    Mishap.Kind next(Mishap.Device device) {
         int call = calls.merge(device, 1, Integer::sum);
         for (Mishap mishap : mishaps)
             if (mishap.kind().device == device && mishap.isNow(call)) {

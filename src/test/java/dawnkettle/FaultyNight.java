@@ -61,7 +61,10 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings {
     private final DroppedByHand drops;
     private final Asked asked;
     private final NightLaws laws;
+    private final MailedByHand mailed;
+    private final MailLaws mailLaws;
     private final TreeSet<Instant> dropTimes = new TreeSet<>();
+    private final TreeSet<Instant> mailTimes = new TreeSet<>();
     private final List<String> violations = new ArrayList<>();
     private Ledger ledger;
     private Office office;
@@ -92,6 +95,7 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings {
         this.clock = new MovedClock(real, ZONE);
         this.doors = new FaultyDoors(this, this.mishaps, dice);
         this.drops = new DroppedByHand(folder.path().resolve("drop"), day, dice);
+        this.mailed = new MailedByHand(doors, this, day, new Random(seed + 1));
         try {
             open();
         } catch (PowerCut | DeviceAway | DiskAway | IllegalStateException atOnce) {
@@ -99,10 +103,15 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings {
         }
         this.asked = new Asked(folder.path().resolve("ledger.db"));
         this.laws = new NightLaws(asked, doors, drops, folder.path().resolve("drop"), day);
-        for (int i = 1 + dice.nextInt(5); i > 0; i--)
-            dropTimes.add(at(before(), 4, 40)
-                    .plusSeconds(dice.nextInt((int) Duration.ofHours(20).toSeconds())));
+        this.mailLaws = new MailLaws(asked, mailed, day);
+        for (int i = 1 + dice.nextInt(5); i > 0; i--) dropTimes.add(anyTime());
+        for (int i = dice.nextInt(6); i > 0; i--) mailTimes.add(anyTime());
         if (dice.nextBoolean()) dropTimes.add(at(before(), 6, 0));
+    }
+
+    private Instant anyTime() {
+        return at(before(), 4, 40)
+                .plusSeconds(dice.nextInt((int) Duration.ofHours(20).toSeconds()));
     }
 
     private static byte[] empty() {
@@ -171,7 +180,8 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings {
                         at -> clockDoubt()),
                 new Edges.PaperDesk(doors::print, FewOrders.STYLE),
                 new Edges.LabelDesk(doors::print, FewOrders.lots(doors.drawing)),
-                new Edges.MailDesk((mail, date) -> doors.send(mail), FewOrders.CHARTS, sheet -> new byte[] {1}),
+                new Edges.MailDesk(
+                        (mail, date) -> doors.send(mail), FewOrders.CHARTS, sheet -> new byte[] {1}, mailed.in()),
                 FewOrders.FORM);
     }
 
@@ -239,6 +249,7 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings {
                 dropTimes.remove(drop);
                 drops.drop(drop);
             }
+        while (!mailTimes.isEmpty() && !mailTimes.first().isAfter(to)) mailed.send(mailTimes.pollFirst());
         real = to;
         minutes = (int) Duration.between(at(before(), 4, 31), real).toMinutes();
         moveClock();
@@ -315,10 +326,12 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings {
 
     private void check() throws IOException {
         String now = asked.rows("PRAGMA data_version") + " " + doors.labels.size() + " " + doors.mails.size() + " "
-                + doors.sheets.size() + " " + drops.files.size() + laws.taken().size();
+                + doors.sheets.size() + " " + mailed.sent.size() + " " + drops.files.size()
+                + laws.taken().size();
         if (now.equals(lastChecked)) return;
         lastChecked = now;
         violations.addAll(laws.broken());
+        violations.addAll(mailLaws.broken());
     }
 
     private void finish() throws IOException {
@@ -354,7 +367,10 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings {
         int labelTroubles = doors.failures(Mishap.Device.LABELS) + wire.cuts + wire.diskErrors;
         int paperTroubles = doors.failures(Mishap.Device.PAPER) + wire.cuts + wire.diskErrors;
         NightsEnd.Course course = new NightsEnd.Course(day, isLong, paperTroubles, labelTroubles);
-        return new NightsEnd(asked, drops, course).broken(laws.taken());
+        List<String> broken = new NightsEnd(asked, drops, course).broken(laws.taken());
+        broken.addAll(mailLaws.brokenAtEnd(isLong));
+        ledger.chain().broken().forEach(said -> broken.add("I8: " + said));
+        return broken;
     }
 
     /** What lies in the folder of refused files: why, where that was not expected. */
@@ -385,6 +401,8 @@ final class FaultyNight implements AutoCloseable, FaultyDoors.Surroundings {
                 wire.points,
                 drops.files.size(),
                 count("SELECT count(*) FROM order_line WHERE source = 'file'"),
+                mailed.box().size(),
+                count("SELECT count(*) FROM order_line WHERE source = 'mail'"),
                 doors.labels.size(),
                 doors.sheets.values().stream().mapToInt(List::size).sum(),
                 doors.mails.size(),

@@ -23,7 +23,9 @@ record Mishap(Kind kind, int at, int times) {
         POWER_BETWEEN_LABELS,
         POWER_AFTER_MAIL,
         CLOCK,
-        THERMOMETER
+        THERMOMETER,
+        MAILBOX,
+        MAILBOX_MARK
     }
 
     /** In which way. */
@@ -54,7 +56,10 @@ record Mishap(Kind kind, int at, int times) {
         CLOCK_BACK(Device.CLOCK),
         CLOCK_AHEAD(Device.CLOCK),
         CLOCK_YEAR_AHEAD(Device.CLOCK),
-        THERMOMETER_AWAY(Device.THERMOMETER);
+        THERMOMETER_AWAY(Device.THERMOMETER),
+        MAILBOX_AWAY(Device.MAILBOX),
+        MAILBOX_GIVES_NEW_PLACES(Device.MAILBOX),
+        MAILBOX_CUT_BEFORE_THE_MARK(Device.MAILBOX_MARK);
 
         final Device device;
 
@@ -70,8 +75,9 @@ record Mishap(Kind kind, int at, int times) {
         int at = switch (kind.device) {
             case PAPER, POWER_AFTER_SHEET -> 1 + dice.nextInt(16);
             case LABELS -> 1 + dice.nextInt(10);
-            case POST, POWER_AFTER_MAIL -> 1 + dice.nextInt(4);
+            case POST, POWER_AFTER_MAIL, MAILBOX_MARK -> 1 + dice.nextInt(4);
             case POWER_BETWEEN_LABELS -> 1 + dice.nextInt(40);
+            case MAILBOX -> 1 + dice.nextInt(50);
             case DISK, POWER -> 1 + dice.nextInt(1_400);
             case DISK_AT_NOTES -> 1 + dice.nextInt(220);
             case POWER_AT_DEVICE -> 1 + dice.nextInt(90);

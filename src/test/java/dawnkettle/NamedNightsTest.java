@@ -2,6 +2,7 @@ package dawnkettle;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dawnkettle.store.Ledger;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -87,6 +88,72 @@ class NamedNightsTest {
                         .as("mails dated a year ahead")
                         .isPositive();
             }
+        }
+    }
+
+    /** Seed 103843: it starts some fifty times in vain, and at last it does. */
+    @Test
+    void a_disk_that_fails_at_eighty_writes_is_written_to_when_it_works_again() throws Exception {
+        List<Mishap> mishaps = List.of(
+                new Mishap(Mishap.Kind.DISK_FAILS_AT_A_NOTE, 52, 40),
+                new Mishap(Mishap.Kind.POWER_CUT, 1_161, 1),
+                new Mishap(Mishap.Kind.DISK_FULL, 231, 3),
+                new Mishap(Mishap.Kind.DISK_FULL, 206, 40));
+        try (FaultyNight night = new FaultyNight(103_843, mishaps, Plant.NONE)) {
+            assertThat(night.play()).isEmpty();
+        }
+    }
+
+    /** Seed 500180: a revision without the cancelled line was taken for one that had lost it. */
+    @Test
+    void what_is_cancelled_after_the_close_does_not_stop_the_dawn_check() throws Exception {
+        int cancelled = 0;
+        for (long seed = 1; seed <= 60 && cancelled < 2; seed++)
+            try (FaultyNight night = new FaultyNight(seed, List.of(), Plant.NONE)) {
+                assertThat(night.play()).as("seed " + seed).isEmpty();
+                if (night.count("SELECT count(*) FROM amendment WHERE packs = 0 AND late = 1") == 0) continue;
+                cancelled++;
+                assertThat(night.count("SELECT count(*) FROM step WHERE step = 'dawn check' AND state = 'done'"))
+                        .as("seed " + seed)
+                        .isEqualTo(1);
+            }
+        assertThat(cancelled).as("nights in which a line was cancelled late").isPositive();
+    }
+
+    /** At each write of the recovery; the rest of the run comes out all the same. */
+    @Test
+    void a_second_power_cut_while_the_first_is_noted_leaves_no_label_unprinted() throws Exception {
+        List<Mishap> cut = List.of(new Mishap(Mishap.Kind.POWER_CUT_BETWEEN_LABELS, 2, 1));
+        for (int write = 1; write <= 8; write++) {
+            CutAgain again = new CutAgain(write);
+            try (FaultyNight night = new FaultyNight(1, cut, again)) {
+                assertThat(night.play()).as("write " + write).isEmpty();
+                assertThat(again.openings).as("starts, cut at write " + write).isGreaterThan(2);
+            }
+        }
+    }
+
+    /** The power goes once more at one write after the second start. */
+    private static final class CutAgain extends Plant {
+        private final int write;
+        private int openings;
+        private int writes;
+
+        CutAgain(int write) {
+            this.write = write;
+        }
+
+        @Override
+        void opened(Ledger ledger) {
+            openings++;
+        }
+
+        @Override
+        String instead(String sql) {
+            boolean isWrite =
+                    sql.strip().startsWith("INSERT") || sql.strip().startsWith("UPDATE") || sql.equals("COMMIT");
+            if (openings == 2 && isWrite && ++writes == write) throw new PowerCut("again, at " + sql);
+            return sql;
         }
     }
 }

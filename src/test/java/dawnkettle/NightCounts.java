@@ -7,13 +7,15 @@ record NightCounts(
         long points,
         long files,
         long orderLines,
+        long mailsIn,
+        long mailedLines,
         long labels,
         long sheets,
         long mails,
         long sheetsInDoubt,
         long labelGroupsInDoubt,
         long mailsInDoubt) {
-    static final NightCounts NONE = new NightCounts(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
+    static final NightCounts NONE = new NightCounts(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
 
     NightCounts plus(NightCounts other) {
         return new NightCounts(
@@ -22,6 +24,8 @@ record NightCounts(
                 points + other.points,
                 files + other.files,
                 orderLines + other.orderLines,
+                mailsIn + other.mailsIn,
+                mailedLines + other.mailedLines,
                 labels + other.labels,
                 sheets + other.sheets,
                 mails + other.mails,

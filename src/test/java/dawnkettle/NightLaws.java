@@ -41,6 +41,9 @@ final class NightLaws {
             Map.entry("label_group", "*"),
             Map.entry("label_in_flight", "seq, lot, product, from_number, to_number, at"),
             Map.entry("record", "*"),
+            Map.entry("mail_in", "*"),
+            Map.entry("chain", "*"),
+            Map.entry("chain_part", "*"),
             Map.entry("outbox", "message_id, subject, length(message), queued_at")));
 
     private final Asked asked;

@@ -38,7 +38,7 @@ record NightsEnd(Asked asked, DroppedByHand drops, Course course) {
                             && (found.get(0).startsWith(step + " done")
                                     || found.get(0).startsWith(step + " skipped"));
             if (!isOver) broken.add("I6: " + step + " did not come to its end: " + found);
-            boolean isNeeded = List.of("close", "plan", "sheets").contains(step) && !course.isLong();
+            boolean isNeeded = List.of("close", "plan", "sheets", "dawn check").contains(step) && !course.isLong();
             if (isNeeded && found.stream().noneMatch(row -> row.startsWith(step + " done")))
                 broken.add("I6: " + step + " was not done: " + found);
         }

@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dawnkettle.label.ElementString;
 import dawnkettle.label.LabelText;
+import dawnkettle.mail.Arrived;
+import dawnkettle.mail.Mailbox;
 import dawnkettle.night.Edges;
+import dawnkettle.night.MailIn;
 import dawnkettle.night.OrderSource;
 import dawnkettle.store.Ledger;
 import dawnkettle.store.LedgerWire;
@@ -99,6 +102,14 @@ class PlantedBugsTest {
                         "I1",
                         "INSERT INTO dropped_file",
                         PlantedBugsTest::acknowledgingAtTheSecondTry),
+                said(
+                        "a mail that came before is not known again",
+                        "I9",
+                        "FROM mail_in WHERE sha256 = ?",
+                        sql -> sql.replace("count(*)", "0 * count(*)"),
+                        new Mishap(Mishap.Kind.MAILBOX_GIVES_NEW_PLACES, 36, 1)),
+                said("a mail's end is not noted", "I1", "INSERT INTO mail_in", sql -> null),
+                doors("a forged mail counts", "I9", PlantedBugsTest::trustingAnySender),
                 doors("an order file never comes to its end", "I9", PlantedBugsTest::neverAcknowledging),
                 labels("a label is best before the wrong day", "I7"),
                 doors(
@@ -261,6 +272,22 @@ class PlantedBugsTest {
     private static Edges trustingAnyClock(Edges real) {
         return with(
                 real, new Edges.Senses(real.senses().orders(), real.senses().thermometer(), now -> Optional.empty()));
+    }
+
+    private static Edges trustingAnySender(Edges real) {
+        MailIn in = real.mail().in();
+        Mailbox box = (isKnown, taker) -> in.mailbox().look(isKnown, mail -> taker.test(vouchedFor(mail)));
+        return real.takingMail(new MailIn(box, in.settings(), in.tables(), in.words()));
+    }
+
+    private static Arrived vouchedFor(Arrived mail) {
+        Arrived.Sender says = mail.sender();
+        return new Arrived(
+                mail.place(),
+                mail.marks(),
+                new Arrived.Sender(says.from(), Optional.empty(), says.to(), says.automatic()),
+                mail.content(),
+                mail.refused());
     }
 
     private static Edges with(Edges real, Edges.Senses senses) {

@@ -106,7 +106,10 @@ final class Restore implements Callable<Integer> {
                 .map(at -> ", knows all until " + said(at, conf))
                 .orElse("");
         String sealed = verdict.isSealed() ? "sound" : "sound as far as can be seen (no checksum)";
-        return sealed + ", " + verdict.rowCount() + " rows" + newest;
+        String changed = verdict.changed().isEmpty()
+                ? ""
+                : "; LOOK: " + verdict.changed().get(0);
+        return sealed + ", " + verdict.rowCount() + " rows" + newest + changed;
     }
 
     private Copies.Dated chosen(List<Copies.Dated> all) {

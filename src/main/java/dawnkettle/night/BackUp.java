@@ -9,6 +9,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 
 /** Copies the ledger, proves that the copy opens, gives it to a second folder, and only then clears old copies away. */
@@ -22,11 +23,18 @@ final class BackUp implements Work {
     @Override
     public String run(LocalDate productionDate) {
         Copies copies = new Copies(office.papers().settings().places().backups());
+        office.ledger().chain().add(office.now());
         LedgerCopy made = made(copies, productionDate);
+        List<String> changed = made.changed(productionDate);
         office.ledger().checkpoint();
-        return "the ledger is copied and the copy was opened" + clear(copies.folder(), made.file())
+        return "the ledger is copied and the copy was opened" + told(changed) + clear(copies.folder(), made.file())
                 + second(made, productionDate)
                 + new Forget(office).run();
+    }
+
+    /** The copy is kept all the same: there is no better one. */
+    private static String told(List<String> changed) {
+        return changed.isEmpty() ? "" : "; LOOK: " + String.join("; ", changed);
     }
 
     /** The copy of that day that may be there already goes only when the new one is whole. */

@@ -48,6 +48,7 @@ final class SelfTestOfLedger {
                 .second()
                 .ifPresent(folder -> found.add(guarded("second copy", () -> secondCopy(folder))));
         found.add(guarded("what the ledger holds", () -> conservation(productionDate)));
+        found.add(guarded("old rows of the ledger", () -> chain(productionDate)));
         found.add(guarded("time zone rules", this::zoneRules));
         return found;
     }
@@ -142,6 +143,16 @@ final class SelfTestOfLedger {
                     "The ledger itself is at work.",
                     "Look at the command \"status\" why none was made.");
         return Finding.well("last copy", name + " is sound, with " + verdict.rowCount() + " rows");
+    }
+
+    private Finding chain(LocalDate productionDate) {
+        List<String> broken = office.ledger().chain().brokenOf(productionDate);
+        if (broken.isEmpty()) return Finding.well("old rows of the ledger", "all are as they were written");
+        return Finding.wrong(
+                "old rows of the ledger",
+                broken.get(0) + (broken.size() == 1 ? "" : ", and " + (broken.size() - 1) + " more"),
+                "Tonight's orders, plan and labels do not come from old rows.",
+                "Keep the copies of before; say \"restore\" alone to see since which the rows differ.");
     }
 
     private Finding secondCopy(Path folder) {

@@ -41,7 +41,10 @@ final class Conservation {
                 SELECT l.order_number, l.line FROM book_close_line AS l
                 WHERE l.production_date = ?1 AND EXISTS (SELECT 1 FROM plan WHERE production_date = ?1)
                   AND NOT EXISTS (SELECT 1 FROM plan_order AS p
-                                  WHERE {in force} AND p.order_number = l.order_number AND p.line = l.line)""");
+                                  WHERE {in force} AND p.order_number = l.order_number AND p.line = l.line)
+                  AND coalesce((SELECT a.packs FROM amendment AS a
+                                WHERE a.order_number = l.order_number AND a.line = l.line
+                                ORDER BY a.seq DESC LIMIT 1), l.packs) > 0""");
         look(row -> line(row) + " is in the plan, but was neither closed nor late", """
                 SELECT p.order_number, p.line FROM plan_order AS p
                 WHERE {in force} AND p.late = 0 AND EXISTS (SELECT 1 FROM book_close WHERE production_date = ?1)

@@ -150,6 +150,10 @@ public final class Ledger implements AutoCloseable {
         return new ErasedRows(sql);
     }
 
+    public ChainRows chain() {
+        return new ChainRows(sql);
+    }
+
     public TraceRows trace() {
         return new TraceRows(sql);
     }

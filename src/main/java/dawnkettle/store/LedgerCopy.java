@@ -16,12 +16,14 @@ import java.security.NoSuchAlgorithmException;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 import org.sqlite.SQLiteConfig;
 
 /**
@@ -33,13 +35,21 @@ public record LedgerCopy(Path file) {
      * What was found out about a copy.
      *
      * @param problems what is wrong with it, in words; empty where it may be put back
+     * @param changed which old rows are not as they were written, in words; it may be put back all the same, for an older copy
+     *     may be no better
      * @param isSealed whether a checksum stands beside it
      * @param rows how many rows each table holds
      * @param newest the last instant that it knows of
      */
-    public record Verdict(List<String> problems, boolean isSealed, Map<String, Long> rows, Optional<Instant> newest) {
+    public record Verdict(
+            List<String> problems,
+            List<String> changed,
+            boolean isSealed,
+            Map<String, Long> rows,
+            Optional<Instant> newest) {
         public Verdict {
             problems = List.copyOf(problems);
+            changed = List.copyOf(changed);
             rows = Map.copyOf(rows);
         }
 
@@ -55,16 +65,37 @@ public record LedgerCopy(Path file) {
 
     /** Looks at all of it: the checksum, then the database from end to end. The file is not written to. */
     public Verdict checked() {
-        if (!isSealed()) return inside(false);
+        if (!isSealed()) return inside(false, true);
         Optional<String> objection = checksumObjection();
         return objection
-                .map(why -> new Verdict(List.of(why), true, Map.of(), Optional.empty()))
-                .orElseGet(() -> inside(true));
+                .map(why -> new Verdict(List.of(why), List.of(), true, Map.of(), Optional.empty()))
+                .orElseGet(() -> inside(true, true));
     }
 
     /** The same of one that has just been written and has no checksum yet. */
     Verdict checkedAsMade() {
-        return inside(false);
+        return inside(false, false);
+    }
+
+    /** Which old rows in it are not as they were written, in words, of those that are looked at on a day. */
+    public List<String> changed(LocalDate day) {
+        return opened(sql -> new ChainRows(sql).brokenOf(day));
+    }
+
+    /** @throws DeviceAway where it can't be opened */
+    private <T> T opened(Function<Sql, T> look) {
+        try (Connection connection = connection()) {
+            return look.apply(new Sql(connection, new LedgerTrouble(file)));
+        } catch (SQLException e) {
+            throw new LedgerTrouble(file).of(e);
+        }
+    }
+
+    /** Read only, and believed to be nobody else's. */
+    private Connection connection() throws SQLException {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setReadOnly(true);
+        return config.createConnection("jdbc:sqlite:" + file.toAbsolutePath().toUri() + "?immutable=1");
     }
 
     public boolean isSealed() {
@@ -86,19 +117,21 @@ public record LedgerCopy(Path file) {
         }
     }
 
-    private Verdict inside(boolean isSealed) {
-        SQLiteConfig config = new SQLiteConfig();
-        config.setReadOnly(true);
-        String url = "jdbc:sqlite:" + file.toAbsolutePath().toUri() + "?immutable=1";
-        try (Connection connection = config.createConnection(url)) {
+    private Verdict inside(boolean isSealed, boolean withChain) {
+        try (Connection connection = connection()) {
             Sql sql = new Sql(connection, new LedgerTrouble(file));
             List<String> problems = new ArrayList<>(strangeness(sql));
             if (problems.isEmpty()) problems.addAll(faults(sql));
-            if (!problems.isEmpty()) return new Verdict(problems, isSealed, Map.of(), Optional.empty());
-            return new Verdict(List.of(), isSealed, rows(sql), ClockRows.newest(sql));
+            if (!problems.isEmpty()) return new Verdict(problems, List.of(), isSealed, Map.of(), Optional.empty());
+            List<String> changed = withChain ? new ChainRows(sql).broken() : List.of();
+            return new Verdict(List.of(), changed, isSealed, rows(sql), ClockRows.newest(sql));
         } catch (SQLException | DeviceAway | DiskAway | IllegalStateException e) {
             return new Verdict(
-                    List.of("it is no sound database (" + e.getMessage() + ")"), isSealed, Map.of(), Optional.empty());
+                    List.of("it is no sound database (" + e.getMessage() + ")"),
+                    List.of(),
+                    isSealed,
+                    Map.of(),
+                    Optional.empty());
         }
     }
 

@@ -22,7 +22,8 @@ final class Migrations {
             "010-mails.sql",
             "011-care.sql",
             "012-hands-and-stations.sql",
-            "013-not-confirmed.sql");
+            "013-not-confirmed.sql",
+            "014-chain.sql");
 
     /** "Dwnk" in ASCII: says that a SQLite file is a ledger of ours. */
     static final int APPLICATION_ID = 0x44776e6b;

@@ -36,6 +36,16 @@ class ConservationTest {
         assertThat(ledger.broken(THURSDAY)).isEmpty();
     }
 
+    @Test
+    void a_line_that_was_cancelled_after_the_close_need_not_be_in_the_plan() {
+        plant("DELETE FROM plan_order WHERE order_number = 'A2'");
+        plant("INSERT INTO amendment (order_number, line, packs, source, origin, taken_at, late)"
+                + " VALUES ('A2', 1, 0, 'file', 'changes.csv:2:1', 0, 1)");
+
+        assertThat(ledger.broken(THURSDAY))
+                .doesNotContain("order A2 line 1 was closed in the book and is not in the plan");
+    }
+
     /** Each fault is put in past the triggers, as a bug or a damaged disk would. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """

@@ -105,7 +105,8 @@ class LedgerTest {
         }
         List<String> changeable = new ArrayList<>();
         for (String table : tables()) {
-            if (table.startsWith("unconfirmed_") || table.equals("service_start")) continue; // no decision; the last few
+            if (table.startsWith("unconfirmed_") || table.equals("service_start"))
+                continue; // no decision; the last few
             if (sql("SELECT count(*) FROM " + table).equals("0")) changeable.add(table + " is not filled by this test");
             if (!List.of("step", "effect", "outbox", "alarm").contains(table)
                     && works("UPDATE " + table + " SET rowid = rowid")) changeable.add(table + " can be changed");

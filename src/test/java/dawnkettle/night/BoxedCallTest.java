@@ -124,7 +124,7 @@ class BoxedCallTest {
         assertThat(step().state()).isEqualTo(StepRow.State.DONE);
         assertThat(step().note())
                 .startsWith(
-                        "80 kg of beans go to soak before the close, in 1 tubs; The planner did not come to an end:");
+                        "80 kg of beans go to soak before the close, in 1 tub; The planner did not come to an end:");
         assertThat(shop.story)
                 .contains(
                         "the soak call with search did not come out (the soak call with search took longer than 0 s)");

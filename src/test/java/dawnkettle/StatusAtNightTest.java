@@ -133,6 +133,7 @@ class StatusAtNightTest {
 
     @Test
     void labels_in_doubt() {
+        tickAt(6, 0);
         tickAt(14, 0);
         tickAt(15, 0);
         isSilent = true;

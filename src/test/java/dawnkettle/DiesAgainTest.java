@@ -14,7 +14,6 @@ import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
@@ -42,21 +41,7 @@ class DiesAgainTest {
     }
 
     private Process started() throws IOException {
-        List<String> command = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin/java").toString(),
-                "-Xmx256m",
-                "-XX:TieredStopAtLevel=1",
-                "-cp",
-                System.getProperty("java.class.path"),
-                "dawnkettle.Main",
-                "run",
-                "--conf",
-                shop.conf().toString()));
-        return new ProcessBuilder(command)
-                .redirectErrorStream(true)
-                .redirectOutput(
-                        ProcessBuilder.Redirect.appendTo(folder.resolve("said").toFile()))
-                .start();
+        return RealService.start(shop.conf(), folder.resolve("said"));
     }
 
     private long count(String query) {

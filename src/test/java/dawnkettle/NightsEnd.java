@@ -75,7 +75,10 @@ record NightsEnd(Asked asked, DroppedByHand drops, Course course) {
 
     /** Nothing is left on its way, and no more is in doubt than went wrong. */
     private void effects(List<String> broken) {
-        asked.rows("SELECT key, state FROM effect WHERE state IN ('sending', 'intended')")
+        // What was to come out while the clock was in doubt, and was cut off before it went, comes with a sure date
+        // instead.
+        asked.rows("SELECT key, state FROM effect WHERE state = 'sending'"
+                        + " OR state = 'intended' AND key NOT LIKE '%, date not confirmed %'")
                 .forEach(row -> broken.add("I3: left as " + row));
         asked.rows("SELECT message_id, state, note FROM outbox WHERE state <> 'sent' AND NOT (state = 'refused'"
                         + " AND attempts >= 8 AND changed_at - queued_at > 2 * 86400000)")

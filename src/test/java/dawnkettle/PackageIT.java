@@ -63,6 +63,8 @@ class PackageIT {
         assertThat(listed.stream().map(line -> line.replaceAll(" root/root .* \\./", " ")))
                 .contains(
                         "-rwxr-xr-x usr/bin/dawnkettle",
+                        "-rwxr-xr-x usr/lib/dawnkettle/failed",
+                        "-rwxr-xr-x usr/lib/dawnkettle/fell",
                         "-rw-r--r-- lib/systemd/system/dawnkettle.service",
                         "-rw-r--r-- lib/systemd/system/dawnkettle-failed@.service",
                         "-rw-r--r-- usr/lib/sysusers.d/dawnkettle.conf",

@@ -67,6 +67,13 @@ class SystemdUnitTest {
     }
 
     @Test
+    void each_fall_is_counted_by_a_program_that_the_package_lays_down() {
+        assertThat(only("ExecStopPost")).isEqualTo("-/usr/lib/dawnkettle/fell %n");
+        assertThat(Path.of("src/deb/fell")).isExecutable();
+        assertThat(read("src/deb/layout.xml")).contains("src/deb/fell\" todir=\"${deb}/programs/usr/lib/dawnkettle\"");
+    }
+
+    @Test
     void it_is_watched_and_out_of_a_standstill_within_two_and_a_half_minutes() {
         assertThat(only("Type")).isEqualTo("notify");
         assertThat(only("NotifyAccess")).isEqualTo("all");

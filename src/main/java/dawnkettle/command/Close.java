@@ -1,6 +1,7 @@
 package dawnkettle.command;
 
 import dawnkettle.conf.Configuration;
+import dawnkettle.night.ClockGate;
 import dawnkettle.night.CloseBook;
 import dawnkettle.night.Office;
 import dawnkettle.store.Ledger;
@@ -42,6 +43,11 @@ final class Close implements Callable<Integer> {
             if (!conf.shop().calendar().isWorkDay(closing))
                 throw new Dawnkettle.Refused(
                         "--day \"" + closing + "\" is not a making day; name a day on which the shop makes");
+            ClockGate clock = new ClockGate(office);
+            if (!clock.isTrusted()) {
+                spec.commandLine().getOut().println("No book is closed. " + clock.told());
+                return Dawnkettle.LOOK;
+            }
             spec.commandLine().getOut().println(closing + ": " + new CloseBook(office).run(closing));
         }
         return Dawnkettle.DONE;

@@ -44,7 +44,7 @@ final class Plan implements Callable<Integer> {
         try (Ledger ledger = folder.ledger(conf)) {
             Office office = at(conf, wiring.service(conf, ledger, (when, line) -> {}));
             LocalDate day = office.timetable().closingFrom(office.clock().instant());
-            DayPlan plan = office.plan(day).orElseGet(() -> new PlanTomorrow(office).preview(day));
+            DayPlan plan = office.planOnTheWall(day).orElseGet(() -> new PlanTomorrow(office).preview(day));
             spec.commandLine()
                     .getOut()
                     .print(json ? new PlanTomorrow(office).written(plan) : new NightPage(plan, conf.shop()).text());

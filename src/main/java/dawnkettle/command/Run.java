@@ -8,6 +8,7 @@ import dawnkettle.night.DiskWatch;
 import dawnkettle.night.LastWords;
 import dawnkettle.night.Night;
 import dawnkettle.night.Office;
+import dawnkettle.night.Starts;
 import dawnkettle.store.Ledger;
 import dawnkettle.store.LedgerHold;
 import dawnkettle.trouble.BadFile;
@@ -75,6 +76,8 @@ final class Run implements Callable<Integer> {
         Office office = wiring.service(
                         conf, ledger, (at, line) -> spec.commandLine().getOut().println(line))
                 .asking(ConfProbe.of(wiring, folder.conf()));
+        Starts starts = new Starts(office);
+        starts.begun();
         new ClockGate(office).lookBack();
         new BrokenRuns(office).interrupted();
         ledger.outbox().interrupted(office.clock().instant());
@@ -86,6 +89,7 @@ final class Run implements Callable<Integer> {
             if (watchful.hasTicked()) new LastWords(office).say(gone);
             throw gone;
         }
+        starts.ended();
         return Dawnkettle.DONE;
     }
 

@@ -149,8 +149,9 @@ final class Alarms {
                 .map(doubt -> new Alarm(
                         "clock",
                         "no dated label is printed: " + doubt,
-                        "No wrong date goes on a case.",
-                        "See that the network is there, or set the clock; until then dates are written by hand.",
+                        "No day is closed by a wrong clock and no wrong date goes on a case; sheets come and say DATE NOT CONFIRMED.",
+                        "See that the network is there, or set the clock; or look at a telephone and say: dawnkettle"
+                                + " clock confirm DATE. Until then dates are written by hand.",
                         Optional.empty(),
                         false));
     }

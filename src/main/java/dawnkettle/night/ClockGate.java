@@ -11,7 +11,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * The one place that says whether the clock may date a label. What a person confirmed holds for a day and a half, and no
+ * The one place that says whether the clock may close a day or date a label. What a person confirmed holds for a day and a half, and no
  * longer than the machine runs and its clock does not jump.
  */
 public final class ClockGate {
@@ -113,7 +113,9 @@ public final class ClockGate {
                     "the clock says " + said(now),
                     "if it is wrong, set it first (timedatectl set-time), then say this again");
         rows().note(ClockRows.Kind.CONFIRMED, now, day, time().boot(), "a person said that the clock is right");
-        return "It is " + said(now) + " by the clock; dates are printed again. If that is more than five minutes off, "
+        return "It is " + said(now)
+                + " by the clock; dates are printed again. What hangs with DATE NOT CONFIRMED comes again within"
+                + " minutes without those words, then the labels. If that is more than five minutes off, "
                 + "set the clock and confirm it once more.";
     }
 

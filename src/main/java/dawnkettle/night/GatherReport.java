@@ -9,6 +9,7 @@ import dawnkettle.stock.Fact;
 import dawnkettle.stock.LotCode;
 import dawnkettle.stock.Recorded;
 import dawnkettle.store.Effect;
+import dawnkettle.store.StepKey;
 import dawnkettle.store.StepRow;
 import java.time.Duration;
 import java.time.Instant;
@@ -31,6 +32,7 @@ final class GatherReport {
         List<BookLine> lines = office.book().bookFor(productionDate);
         List<Effect> effects = office.ledger().effects().of(productionDate).stream()
                 .filter(effect -> !ByHand.is(effect.key()))
+                .filter(effect -> !SheetDate.isInDoubt(effect) || effect.state() == Effect.State.DONE)
                 .toList();
         return new NightReport(
                 orders(lines, new GatherMails(office, productionDate)),
@@ -58,6 +60,7 @@ final class GatherReport {
         return effects.stream()
                 .filter(effect -> effect.kind() == kind && effect.state() == state)
                 .map(effect -> effect.key().substring(effect.key().lastIndexOf(' ') + 1))
+                .distinct()
                 .toList();
     }
 
@@ -100,6 +103,12 @@ final class GatherReport {
 
     private List<String> questions(LocalDate productionDate) {
         List<String> questions = new ArrayList<>(steps(productionDate));
+        office.ledger()
+                .steps()
+                .find(StepKey.of(Step.SHEETS.word(), productionDate))
+                .filter(step -> step.note().endsWith(PrintSheets.WITHOUT_CARD))
+                .ifPresent(step ->
+                        questions.add("the if... card did not come out in time: there is none on the wall today"));
         questions.addAll(new GatherMails(office, productionDate).asked());
         office.plan(productionDate).ifPresent(plan -> questions.addAll(new Gate(office).said(plan)));
         for (Conflict conflict : office.book().conflicts())

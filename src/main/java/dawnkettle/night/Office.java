@@ -61,7 +61,7 @@ public record Office(Papers papers, Ledger ledger, Clock clock, Edges edges, Sto
     }
 
     /** What a day is made by: its plan in force, or the one that hangs and waits for the clock. */
-    Optional<DayPlan> planOnTheWall(LocalDate productionDate) {
+    public Optional<DayPlan> planOnTheWall(LocalDate productionDate) {
         return plan(productionDate).or(() -> unconfirmedPlan(productionDate));
     }
 

@@ -25,20 +25,30 @@ import java.util.stream.Stream;
 
 /** Prints the sheets of the plan in force; of a revision only those that changed. */
 final class PrintSheets implements Work {
+    /** Said of a set of sheets whose card of losses did not come out in time. */
+    static final String WITHOUT_CARD = ", without the if... card";
+
     private final Office office;
     private final SheetEffects effects;
     private final Function<DayPlan, Optional<IfCard>> card;
+    private final boolean hasCards;
     /** The day and revision of the last card, which took seconds to compute. */
     private String cardOf = "";
 
     private Optional<Sheet> made = Optional.empty();
 
     PrintSheets(Office office, SheetEffects effects) {
-        this(office, effects, plan -> Optional.empty());
+        this(office, effects, plan -> Optional.empty(), false);
     }
 
     /** @param card what then, if something of a plan is lost; empty where it was not computed */
     PrintSheets(Office office, SheetEffects effects, Function<DayPlan, Optional<IfCard>> card) {
+        this(office, effects, card, true);
+    }
+
+    private PrintSheets(
+            Office office, SheetEffects effects, Function<DayPlan, Optional<IfCard>> card, boolean hasCards) {
+        this.hasCards = hasCards;
         this.office = office;
         this.effects = effects;
         this.card = card;
@@ -64,7 +74,7 @@ final class PrintSheets implements Work {
         if (!date.isInDoubt()) keep(plan, records);
         together(records).ifPresent(sheets::add);
         effects.print(date.set(set(plan)), day, sheets);
-        return sheets.size() + " sheets";
+        return sheets.size() + " sheets" + (isCardMissing(plan) ? WITHOUT_CARD : "");
     }
 
     /** Sheets of the plan in force that hang with a date in doubt, and with no other. */
@@ -175,6 +185,11 @@ final class PrintSheets implements Work {
         Optional<Sheet> sheet = card(plan);
         if (sheet.isPresent()) sheets.add(behind, sheet.get());
         return sheets;
+    }
+
+    /** Whether it was wanted and did not come out. */
+    private boolean isCardMissing(DayPlan plan) {
+        return hasCards && style(plan).settings().hasIfCard() && card(plan).isEmpty();
     }
 
     /** A card that can't be drawn must not keep back the sheets that the morning needs. */

@@ -114,8 +114,8 @@ final class SelfTestOfLedger {
                 .map(doubt -> Finding.wrong(
                         "clock",
                         doubt,
-                        "No wrong date goes on a case; everything else goes on.",
-                        "Until then dates are written by hand. Your word for it: clock confirm DATE."))
+                        "No day is closed and no wrong date goes on a case; sheets come and say DATE NOT CONFIRMED.",
+                        "Look at a telephone, and give your word for it tonight: dawnkettle clock confirm DATE."))
                 .orElseGet(() -> Finding.well("clock", "is trusted"));
     }
 
@@ -221,7 +221,7 @@ final class SelfTestOfLedger {
                                 "They are right unless your country has changed its rules since.",
                                 "Update Java on the machine when there is time.")
                         .waiting()
-                : Finding.well("time zone rules", version);
+                : Finding.well("time zone rules", "are those of " + version + " (IANA)");
     }
 
     /** A release's month is not in its name: a year's letters are spread over its months, two apart, so that it counts as young too long rather than too short. */

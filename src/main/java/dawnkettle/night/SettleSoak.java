@@ -69,7 +69,7 @@ final class SettleSoak implements Work {
         Mass beans =
                 Mass.sum(call.groups().stream().map(SoakCall.GroupMass::beans).toList());
         return beans.inKilograms(0, RoundingMode.HALF_UP) + " kg of beans go to soak before the close, in "
-                + call.tubs().size() + " tubs"
+                + call.tubs().size() + (call.tubs().size() == 1 ? " tub" : " tubs")
                 + (LastCall.isOne(call) || call.notes().contains(SURE_PART)
                         ? "; " + call.notes().get(0)
                         : "");

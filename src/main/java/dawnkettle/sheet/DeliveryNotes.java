@@ -48,7 +48,7 @@ final class DeliveryNotes {
     }
 
     private List<Page> pages(Load.Stop stop, Word copy) {
-        Masthead masthead = desk.dated(masthead(stop, copy));
+        Masthead masthead = masthead(stop, copy);
         Rows.Said aside = Rows.first().of("note");
         Flow flow = new Flow(masthead, paper.quarter(), desk, aside);
         if (copy == Word.NOTE_FOR_CUSTOMER) flow.canvas().bookmark(desk.customerName(stop.customer()), Flow.MARGIN_MM);
@@ -62,7 +62,12 @@ final class DeliveryNotes {
                 + String.join(", ", desk.shop().house().address());
         Masthead.Name name = new Masthead.Name(
                 desk.say(Word.NOTE_TITLE, number), desk.dates().brief(load.day()), desk.say(copy), shop, "");
-        return new Masthead("", name, "", List.of(desk.say(Word.NOTE_FOOT)), Masthead.Size.QUARTER);
+        return new Masthead("", name, dating(), List.of(desk.say(Word.NOTE_FOOT)), Masthead.Size.QUARTER);
+    }
+
+    /** In few words: what is to be done about it stands on the sheets of the house. */
+    private String dating() {
+        return desk.style().tray().dating() == SheetStyle.Dating.NOT_CONFIRMED ? desk.say(Word.NOTE_NOT_CONFIRMED) : "";
     }
 
     private void write(Load.Stop stop, Flow flow) {

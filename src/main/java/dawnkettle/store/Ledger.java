@@ -48,7 +48,7 @@ public final class Ledger implements AutoCloseable {
         try {
             connection = settings().createConnection("jdbc:sqlite:" + file.toAbsolutePath());
             Sql sql = new Sql(connection, trouble);
-            Migrations.run(sql, trouble);
+            Migrations.run(sql, trouble, file);
             open = true;
             return new Ledger(file, connection, sql);
         } catch (SQLException e) {

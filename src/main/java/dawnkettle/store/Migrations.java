@@ -2,9 +2,13 @@ package dawnkettle.store;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import dawnkettle.trouble.DeviceAway;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.List;
 
 /** The ledger's shape, in numbered steps; the file says in {@code user_version} how many of them it has taken. */
@@ -30,9 +34,11 @@ final class Migrations {
 
     private Migrations() {}
 
-    /** Takes the steps that are still to be taken, each whole or not at all. */
-    static void run(Sql sql, LedgerTrouble trouble) {
+    /** Takes the steps that are still to be taken, each whole or not at all; what was there before is kept as a file. */
+    static void run(Sql sql, LedgerTrouble trouble, Path file) {
         refuseStrangers(sql, trouble);
+        int before = version(sql);
+        if (before > 0 && before < STEPS.size()) keep(sql, file, before);
         sql.inTransaction(() -> {
             int taken = version(sql);
             for (int step = taken; step < STEPS.size(); step++) {
@@ -41,6 +47,23 @@ final class Migrations {
             }
             if (taken == 0) sql.script("PRAGMA application_id = " + APPLICATION_ID);
         });
+    }
+
+    /** Without a whole copy nothing is changed; one that was kept by an attempt before this one stays. */
+    private static void keep(Sql sql, Path file, int before) {
+        Path kept = file.resolveSibling(file.getFileName() + "-of-version-" + before);
+        Path part = kept.resolveSibling(kept.getFileName() + ".part");
+        if (Files.exists(kept)) return;
+        try {
+            Files.deleteIfExists(part);
+            sql.write("VACUUM INTO ?", part.toAbsolutePath().toString());
+            Files.move(part, kept, StandardCopyOption.ATOMIC_MOVE);
+        } catch (IOException e) {
+            throw DeviceAway.clean(
+                    "ledger " + file + ": no copy \"" + kept + "\" can be kept before it is brought to this version;"
+                            + " see that its folder can be written to",
+                    e);
+        }
     }
 
     private static void refuseStrangers(Sql sql, LedgerTrouble trouble) {

@@ -34,9 +34,4 @@ public final class StartRows {
                 from,
                 atWork);
     }
-
-    /** The number of the last start; 0 where there was none. */
-    public long last() {
-        return sql.number("SELECT coalesce(max(seq), 0) AS n FROM service_start");
-    }
 }

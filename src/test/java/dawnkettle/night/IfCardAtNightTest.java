@@ -11,11 +11,14 @@ import dawnkettle.plan.PlanDay;
 import dawnkettle.plan.PlannedBatch;
 import dawnkettle.plan.PlannedOrder;
 import dawnkettle.plan.Temperatures;
+import dawnkettle.sheet.Sheet;
 import dawnkettle.stock.Fact;
 import dawnkettle.stock.Recorded;
 import dawnkettle.store.Ledger;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
+import java.util.concurrent.CountDownLatch;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -61,6 +64,49 @@ class IfCardAtNightTest {
                     .contains(new Heading.Frozen(Heading.Frozen.Kind.BATCH_LOST, batch.id(), lost));
             assertThat(after.operationsOf(batch.id())).hasSize(2);
             assertThat(after.allocation()).extracting(Allocation::lot).doesNotContain(batch.lot());
+        }
+    }
+
+    @Test
+    void a_card_that_never_ends_is_left_out_and_told_and_every_other_sheet_comes() {
+        CountDownLatch never = new CountDownLatch(1);
+        try (Ledger ledger = Ledger.open(folder.resolve("ledger.db"))) {
+            LabelShop shop = new LabelShop(ledger);
+            shop.now = LabelShop.PLAN.heading().computedAt();
+            shop.temperatures = new Temperatures(Celsius.degrees(18), Celsius.degrees(10), "typed in");
+            BoxedPlanner hanging = new BoxedPlanner(
+                    shop.office,
+                    new BoxedPlanner.Planner(PlanDay::of, PlanDay::soakCall, (any, evening, plan) -> {
+                        awaitFor(never);
+                        return null;
+                    }),
+                    Duration.ofMillis(300));
+            PrintSheets sheets = new PrintSheets(
+                    shop.office,
+                    new SheetEffects(shop.office),
+                    plan -> new Evenings(shop.office).ifCard(plan, hanging::card));
+
+            assertThat(sheets.run(LabelShop.DAY)).endsWith(" sheets, without the if... card");
+            assertThat(shop.sheets)
+                    .extracting(Sheet::name)
+                    .contains("soak", "run", "pick", "free", "records")
+                    .doesNotContain("if");
+            assertThat(shop.story)
+                    .contains("no if... card of 2026-12-04: working out the if... card took longer than 0 s");
+        } finally {
+            never.countDown();
+        }
+    }
+
+    /** Pays no heed to being stopped. */
+    private static void awaitFor(CountDownLatch never) {
+        for (boolean isOver = false; !isOver; ) {
+            try {
+                never.await();
+                isOver = true;
+            } catch (InterruptedException stubborn) {
+                isOver = false;
+            }
         }
     }
 

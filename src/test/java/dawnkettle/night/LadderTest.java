@@ -194,6 +194,34 @@ class LadderTest {
     }
 
     @Test
+    void a_plan_that_comes_after_the_summary_is_told_in_a_second_one_once() {
+        plannerBreaks();
+        shop.tickAt(14, 0);
+        shop.tickAt(15, 0);
+        shop.tickAt(30, 30);
+        assertThat(summaries()).hasSize(1);
+        assertThat(summaries().get(0).id()).isEqualTo("2026-12-04.summary.0");
+
+        shop.planner = PlanDay::of;
+        shop.tickAt(31, 10);
+        assertThat(step(Step.PLAN).state()).isEqualTo(StepRow.State.DONE);
+        for (int minute = 11; minute < 16; minute++) shop.tickAt(31, minute);
+
+        assertThat(summaries()).hasSize(2);
+        Mail second = summaries().get(1);
+        assertThat(second.id()).isEqualTo("2026-12-04.summary.1");
+        assertThat(second.subject()).startsWith("Second summary of Fri 4 Dec");
+        assertThat(second.body().text().replaceAll("\\s+", " "))
+                .startsWith(
+                        "This mail replaces the first summary of the day, which was sent when there was no plan. Work"
+                                + " from this one, and delete the first.");
+    }
+
+    private List<Mail> summaries() {
+        return shop.mails.stream().filter(mail -> mail.id().contains("summary")).toList();
+    }
+
+    @Test
     void a_later_plan_prints_the_real_sheets_which_say_first_to_destroy_it() {
         plannerBreaks();
         shop.tickAt(14, 0);

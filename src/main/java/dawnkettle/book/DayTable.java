@@ -34,6 +34,8 @@ final class DayTable {
 
     private static boolean isOfHead(String line, Sense sense) {
         boolean bar = sense.is(Kind.NOISE) && line.charAt(sense.from()) == '|';
+        int cell = line.matches(".*[\t|].*") ? Math.max(line.indexOf('\t'), line.indexOf('|', 1)) : 0;
+        if (sense.is(Kind.NOISE, Kind.UNKNOWN) && sense.until() <= cell) return true;
         return bar || sense.is(Kind.ON, Kind.ON_ASKED, Kind.STOP) || sense.is(Kind.NOISE) && sense.from() == 0;
     }
 
@@ -91,7 +93,7 @@ final class DayTable {
         boolean whole = cells.size() == many + 1
                 && cells.get(0).matches(".*\\p{L}.*")
                 && cells.subList(1, many + 1).stream().allMatch(cell -> cell.matches("\\d*|[-–—]+"));
-        boolean moreBefore = cells.size() == many + 1 && cells.get(0).matches(".*\\s(?:\\d+|[-–—])");
+        boolean moreBefore = cells.size() == many + 1 && !line.matches(".*[\t|].*") && cells.get(0).matches(".*\\s(?:\\d+|[-–—])");
         return whole && !moreBefore ? Optional.of(cells) : Optional.empty();
     }
 }

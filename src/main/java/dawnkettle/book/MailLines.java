@@ -17,6 +17,8 @@ final class MailLines {
         Kind.KIND, Kind.CODE, Kind.DROP, Kind.SKIP, Kind.FORGET, Kind.SET, Kind.SET_TO
     };
 
+    private static final Kind[] BARE = {Kind.NUMBER, Kind.NOISE, Kind.COMMA, Kind.MORE, Kind.OLD, Kind.NO, Kind.BYE};
+
     private final Lexicon lexicon;
     private final OrderReading context;
     private final LocalDate date;
@@ -86,7 +88,7 @@ final class MailLines {
     }
 
     List<Unit> units(String line) {
-        List<Sense> senses = nextWeek(lexicon.senses(line));
+        List<Sense> senses = nextWeek(TakeBack.in(lexicon.senses(line)));
         clouded |= senses.stream().anyMatch(sense -> sense.is(Kind.FORGET));
         if (table.isPresent()
                 && table.get().goesOnIn(SayDays.in(senses, new DaysSaid(date, context, lexicon.dayFirst()))))
@@ -104,7 +106,9 @@ final class MailLines {
 
     private Unit read(Sentence sentence) {
         return new Unit(
-                settled(ReadSentence.of(sentence, context), sentence), sentence.words(), Traps.asksFor(sentence));
+                Mentions.settled(ReadSentence.of(sentence, context), sentence),
+                sentence.words(),
+                Traps.asksFor(sentence));
     }
 
     private List<Unit> entry(String entry) {
@@ -185,12 +189,19 @@ final class MailLines {
     private static boolean isTurn(Sentence sentence) {
         boolean named = sentence.has(Kind.KIND, Kind.FORM, Kind.CODE);
         boolean skips = sentence.has(Kind.DROP) && sentence.has(Kind.ON) && !sentence.has(Kind.NUMBER);
-        boolean turns = sentence.has(Kind.SET, Kind.SET_TO, Kind.ONLY)
-                || sentence.has(Kind.DROP) && !skips
-                || sentence.has(Kind.OLD, Kind.NO) && sentence.has(Kind.NUMBER)
-                || sentence.senses().stream().allMatch(s -> s.is(Kind.NUMBER, Kind.NOISE, Kind.COMMA, Kind.MORE))
-                        && sentence.has(Kind.NUMBER);
-        return turns && !named && (sentence.has(Kind.NUMBER) || !sentence.has(Kind.UNKNOWN));
+        boolean bare = sentence.senses().stream().allMatch(s -> s.is(BARE))
+                && sentence.has(Kind.NUMBER, Kind.OLD, Kind.NO)
+                && sentence.senses().stream().noneMatch(s -> Asking.says(s, "name"));
+        return !named && (bare || sentence.parts().stream().anyMatch(part -> isTurn(part, sentence, skips)));
+    }
+
+    private static boolean isTurn(Sentence.Part part, Sentence sentence, boolean skips) {
+        boolean turns = part.has(Kind.SET, Kind.SET_TO, Kind.ONLY)
+                || part.has(Kind.DROP) && !skips
+                || part.has(Kind.OLD) && part.has(Kind.NUMBER)
+                || part.has(Kind.NO) && sentence.has(Kind.NUMBER);
+        boolean figure = part.has(Kind.NUMBER) || part.has(Kind.NO);
+        return turns && !part.has(Kind.UNKNOWN) && (figure || !sentence.has(Kind.UNKNOWN));
     }
 
     /** "For next week we need:" moves the weekdays that follow; said otherwise, it makes all of it uncertain. */
@@ -221,23 +232,5 @@ final class MailLines {
                 || senses.get(to - 1).is(Kind.COLON)
                 || senses.get(to).is(Kind.STOP);
         return begins && ends;
-    }
-
-    /** A day in a sentence that is not understood is not to be relied on. */
-    private static List<Piece> settled(List<Piece> pieces, Sentence sentence) {
-        boolean wanted = pieces.stream().anyMatch(Piece.Want.class::isInstance);
-        boolean strange = pieces.stream()
-                .anyMatch(piece -> piece instanceof Piece.Doubt
-                        || piece instanceof Piece.Talk && !sentence.has(Kind.HELLO, Kind.BYE));
-        if (wanted || !strange) return pieces;
-        if (sentence.has(Kind.PAST) && !sentence.has(Kind.COLON))
-            return pieces.stream().filter(piece -> !(piece instanceof Days)).toList();
-        return pieces.stream().map(MailLines::asked).toList();
-    }
-
-    private static Piece asked(Piece piece) {
-        if (!(piece instanceof Days said) || !said.asked().isEmpty()) return piece;
-        return new Days(
-                said.days(), "The day is in words that we do not understand; which is meant?", false, said.words());
     }
 }

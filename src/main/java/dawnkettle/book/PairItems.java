@@ -7,7 +7,9 @@ import java.util.Optional;
 
 /** Pairs the quantities of a few words with their products: "6 firm 8 medium", or "firm 6 medium 8". */
 final class PairItems {
-    private static final Kind[] OF_PRODUCT = {Kind.KIND, Kind.FORM, Kind.UNIT, Kind.SIZE, Kind.CODE, Kind.CASE};
+    private static final Kind[] OF_PRODUCT = {
+        Kind.KIND, Kind.FORM, Kind.UNIT, Kind.SIZE, Kind.CODE, Kind.CASE, Kind.GRADE
+    };
     private final FindProduct products;
     private final List<Part> parts = new ArrayList<>();
 

@@ -108,6 +108,7 @@ final class PlaceDays {
             Unit unit = units.get(i);
             if (unit.hasDays() && unit.hasWants()) whole(unit);
             else if (unit.hasWants()) wantsAlone(unit);
+            else if (waiting.isEmpty() && !ends && unit.hasDoubts()) heading = Optional.of(unit.days().get(0));
             else daysAlone(unit.days().get(0), ends, i + 1 == units.size());
         }
         release(asked(WHICH));

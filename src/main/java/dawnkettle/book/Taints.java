@@ -1,0 +1,84 @@
+package dawnkettle.book;
+
+import dawnkettle.book.Sense.Kind;
+import dawnkettle.book.Sentence.Part;
+import java.util.BitSet;
+import java.util.List;
+
+/**
+ * Which parts of a sentence are made uncertain by words in other parts of it.
+ *
+ * <p>Words that we do not know govern what follows them up to the next words that ask for something ("you sent 6 firm, 8
+ * medium"); behind an order in which nothing is asked for they govern what stands before ("6 firm, 8 medium arrived broken").
+ * What stands between commas with words of no order in it is a remark and governs nothing.
+ */
+final class Taints {
+    private static final Kind[] OF_PRODUCT = {Kind.KIND, Kind.FORM, Kind.CODE, Kind.CASE, Kind.SIZE};
+    private final List<Part> parts;
+    private final Leftover leftover;
+    private final BitSet uncertain = new BitSet();
+    private boolean flows;
+    private boolean asked;
+
+    private Taints(List<Part> parts, Leftover leftover) {
+        this.parts = parts;
+        this.leftover = leftover;
+    }
+
+    static BitSet of(List<Part> parts, Leftover leftover) {
+        Taints taints = new Taints(parts, leftover);
+        for (int i = 0; i < parts.size(); i++) if (!parts.get(i).isDay()) taints.part(i);
+        return taints.uncertain;
+    }
+
+    /** Words without an order in them: figures may be among them ("we are 55 on Sunday"). */
+    static boolean isRemark(Part part) {
+        boolean strange = part.has(Kind.UNKNOWN, Kind.PAST, Kind.REASON, Kind.HELLO, Kind.BYE);
+        return strange && !part.has(OF_PRODUCT) && !Leftover.isEntry(part);
+    }
+
+    private void part(int at) {
+        Part part = parts.get(at);
+        if (part.has(Kind.HELLO, Kind.BYE) && !part.isOfOrder() || leftover.isReason(part)) return;
+        if (isRemark(part)) remark(at, part);
+        else if (part.isOfOrder()) order(at, part);
+        if (asks(part)) flows = false;
+        asked |= asks(part);
+    }
+
+    /** Whether its last words ask for something. */
+    static boolean asks(Part part) {
+        return Asking.in(part.senses()) && !part.has(Kind.PAST);
+    }
+
+    /** Whether a day behind it is one of delivery: "we hereby order for", "hi all at the mill", "for the chapel". */
+    static boolean leadsTo(Part part) {
+        boolean purpose = Asking.isPurpose(part.senses().get(0));
+        boolean said = part.senses().stream().anyMatch(Asking::is);
+        return !Leftover.isRisky(part) && !part.isOfOrder() && (said || purpose || part.has(Kind.HELLO));
+    }
+
+    private void remark(int at, Part part) {
+        boolean past = part.has(Kind.PAST, Kind.LAST, Kind.LAST_WEEK);
+        boolean name = at == parts.size() - 1 && leftover.isName(part);
+        if (past) flows = true;
+        else if (!name && part.has(Kind.UNKNOWN) && goesOn(at)) flows = true;
+        boolean bare = past && part.senses().get(0).is(Kind.PAST);
+        if (bare && !asked) uncertain.set(0, at);
+    }
+
+    /** Whether no comma parts it from the order that follows, days between them aside. */
+    private boolean goesOn(int at) {
+        int next = at + 1;
+        while (next < parts.size() && parts.get(next).isDay() && parts.get(next).joined()) next++;
+        return next < parts.size() && parts.get(next).joined();
+    }
+
+    private void order(int at, Part part) {
+        boolean before = Leftover.isStrangeBefore(part) && !Leftover.isEntry(part);
+        boolean behind = Leftover.isStrangeBehind(part) && !Leftover.isEntry(part);
+        if (before) flows = true;
+        if (flows) uncertain.set(at);
+        if (behind && !asked) uncertain.set(0, at + 1);
+    }
+}

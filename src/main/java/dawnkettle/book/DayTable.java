@@ -84,6 +84,7 @@ final class DayTable {
                     && cells.get(many + 2).isEmpty();
             if (framed) cells.subList(0, many + 2).remove(0);
             if (framed) cells.remove(many + 1);
+            while (cells.size() > 1 && cells.size() < many + 1) cells.add("");
         } else if (senses.size() > many) {
             int from = senses.size() - many;
             cells.add(line.substring(0, senses.get(from - 1).until()));

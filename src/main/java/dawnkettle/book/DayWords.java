@@ -37,7 +37,7 @@ record DayWords(List<Sense> senses) {
         int figures = 0;
         boolean within = false;
         for (int i = number; i < senses.size() && !is(i, Kind.COMMA, Kind.PARTED, Kind.STOP, Kind.WEEKDAY); i++) {
-            boolean product = is(i, Kind.KIND, Kind.CODE);
+            boolean product = is(i, Kind.KIND, Kind.CODE) || !within && is(i, Kind.FORM);
             if (product && !within) products++;
             if (is(i, Kind.NUMBER, Kind.DOZEN, Kind.A)) figures++;
             if (!is(i, Kind.NOISE)) within = product || within && is(i, Kind.FORM, Kind.UNIT, Kind.SIZE);
@@ -49,7 +49,7 @@ record DayWords(List<Sense> senses) {
     boolean isAloneWithProduct(int number) {
         int at = number + 1;
         while (is(at, Kind.NOISE, Kind.UNIT, Kind.CASE, Kind.TIMES, Kind.GRADE)) at++;
-        if (!is(at, Kind.KIND, Kind.CODE)) return false;
+        if (!is(at, Kind.KIND, Kind.CODE, Kind.FORM)) return false;
         while (is(at, Kind.KIND, Kind.CODE, Kind.FORM, Kind.UNIT, Kind.SIZE, Kind.MEASURE, Kind.NOISE)) at++;
         return !is(at, Kind.NUMBER, Kind.DOZEN, Kind.A, Kind.COLON, Kind.DASH, Kind.TIMES);
     }

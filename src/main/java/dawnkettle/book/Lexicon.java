@@ -70,6 +70,8 @@ final class Lexicon {
         kindsByName(context.products()).forEach(made::add);
         made.phrases.forEach(made.spelling::learn);
         for (OrderWords other : lists) made.addAll(other, "number ");
+        if (!context.names().isEmpty())
+            made.phrases.put(Word.phrase(context.names().get(context.names().size() - 1)), "noise house");
         context.names().forEach(made::addName);
         made.phrases.keySet().forEach(made.spelling::accept);
         return made;

@@ -69,25 +69,21 @@ final class MailLines {
 
     /** "Kind regards, Barnaby": what comes after is a name and an address. */
     boolean signsOff(String line) {
-        List<Sense> senses = lexicon.senses(line);
-        long names = senses.stream()
-                .filter(sense -> sense.is(Kind.UNKNOWN, Kind.MONTH))
-                .count();
-        boolean only = senses.stream()
-                .allMatch(s -> s.is(Kind.BYE, Kind.NOISE, Kind.COMMA, Kind.STOP, Kind.DASH, Kind.UNKNOWN, Kind.MONTH));
-        boolean bye = senses.stream().anyMatch(sense -> sense.is(Kind.BYE));
-        return line.matches("-- ?|_{2,}") || only && bye && names <= 3;
+        return line.matches("-- ?|_{2,}") || Signature.begins(lexicon.senses(line), line);
     }
 
     /** Below the name only what looks like an order counts. */
     boolean isOfOrder(String line) {
         List<Sense> senses = lexicon.senses(line);
+        if (Signature.isAddress(senses, line)) return false;
         int first = !senses.isEmpty() && line.strip().matches("(?iU)(?:for|on|para)\\b.*") ? 1 : 0;
         boolean day = senses.size() > first && senses.get(first).is(Kind.WEEKDAY, Kind.DAY, Kind.DATE);
         return day || senses.stream().anyMatch(sense -> sense.is(OF_ORDER));
     }
 
     List<Unit> units(String line) {
+        if (Signature.isAddress(lexicon.senses(line), line))
+            return List.of(new Unit(List.of(new Piece.Talk(line)), line));
         List<Sense> senses = nextWeek(TakeBack.in(lexicon.senses(line)));
         clouded |= senses.stream().anyMatch(sense -> sense.is(Kind.FORGET));
         if (table.isPresent()

@@ -48,12 +48,14 @@ final class Mentions {
         List<Sense> senses = sentence.senses();
         int last = senses.get(senses.size() - 1).until();
         boolean whole = sentence.line().substring(last).strip().matches("[.!].*")
+                || sentence.has(Kind.QUESTION_MARK)
                 || !sentence.line().substring(0, senses.get(0).from()).isBlank()
                 || senses.stream().anyMatch(sense -> Asking.says(sense, "we"));
         boolean first =
                 senses.get(0).is(Kind.ON, Kind.ON_ASKED) && senses.stream().noneMatch(s -> Asking.says(s, "we"));
         boolean ofOrder = senses.stream().anyMatch(s -> Asking.is(s) || Asking.says(s, "thing"));
-        boolean risky = sentence.parts().stream().anyMatch(Leftover::isRisky);
+        boolean risky = sentence.senses().stream()
+                .anyMatch(s -> s.is(Leftover.RISKY) && !s.is(Kind.QUESTION_MARK));
         return whole && !first && !ofOrder && !risky && !sentence.has(Kind.COLON, Kind.KIND, Kind.CODE, Kind.SKIP);
     }
 

@@ -95,6 +95,7 @@ final class PairItems {
         if (parts.size() == 3
                 && !parts.get(0).quantity()
                 && parts.get(1).quantity()
+                && !parts.get(2).quantity()
                 && !parts.get(2).names()) return Optional.of(List.of(around()));
         if (parts.size() % 2 != 0) return Optional.empty();
         List<Item> items = new ArrayList<>();

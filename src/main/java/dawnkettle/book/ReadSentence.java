@@ -53,7 +53,7 @@ final class ReadSentence {
         this.leftover = new Leftover(sentence);
         this.trimmed = leftover.trimmed(sentence.parts());
         this.parts = trimmed.stream().map(Trimmed::core).toList();
-        this.uncertain = Taints.of(parts, leftover);
+        this.uncertain = Taints.of(parts, leftover, !parts.isEmpty() && isPreamble(parts.get(0)));
     }
 
     static List<Piece> of(Sentence sentence, OrderReading context) {
@@ -81,7 +81,9 @@ final class ReadSentence {
 
     private void part(Part whole) {
         Part part = withoutEach(whole);
-        if (part.isDay()) day(part);
+        if (part.has(Kind.HELLO) && !part.has(Kind.NUMBER, Kind.A) && !part.has(DEEDS)) aside(part);
+        else if (part.isDay() && isOver(part)) aside(part);
+        else if (part.isDay()) day(part);
         else if (part.has(Leftover.STRANGE)) strange(part);
         else if (part.has(Kind.OLD)) old(part);
         else if (part.isOfOrder()) items(part);
@@ -90,8 +92,14 @@ final class ReadSentence {
         boolean figure =
                 part.has(Kind.NUMBER) && !part.has(Kind.KIND, Kind.FORM, Kind.CODE, Kind.OLD) && !part.isSized();
         loose |= figure && (deeds || !part.has(Leftover.STRANGE));
-        if (!part.isDay()) strangeBefore = part.has(Leftover.STRANGE) && !Taints.leadsTo(part);
+        if (!part.isDay()) strangeBefore = part.has(Leftover.STRANGE) && !Taints.leadsTo(part) && !Leftover.isEntry(part);
         dayBefore = part.isDay() || dayBefore && JoinDays.isLink(part);
+    }
+
+    /** "Sold out by noon today" */
+    private boolean isOver(Part day) {
+        boolean past = here > 0 && parts.get(here - 1).has(Kind.PAST) && Taints.isRemark(parts.get(here - 1));
+        return past && day.joined() && day.senses().get(0).value().equals(DaysSaid.LATE);
     }
 
     /** "Mon and Tue each 6 firm": behind several days "each" says nothing new. */
@@ -121,12 +129,20 @@ final class ReadSentence {
         List<LocalDate> days = asked ? List.of() : List.of(LocalDate.parse(sense.value()));
         Days here = new Days(days, why, sentence.has(Kind.ALL), words(part));
         boolean follows = !pieces.isEmpty() && pieces.get(pieces.size() - 1) instanceof Days;
-        if (follows && dayBefore)
+        if (follows && dayBefore && !isAnew())
             pieces.set(pieces.size() - 1, JoinDays.both((Days) pieces.get(pieces.size() - 1), here));
         else {
-            if (follows) pieces.set(pieces.size() - 1, JoinDays.unsure((Days) pieces.get(pieces.size() - 1)));
-            add(follows ? JoinDays.unsure(here) : here);
+            if (follows && !isAnew()) pieces.set(pieces.size() - 1, JoinDays.unsure((Days) pieces.get(pieces.size() - 1)));
+            add(follows && !isAnew() ? JoinDays.unsure(here) : here);
         }
+    }
+
+    /** "6 firm Monday, and for Friday 8 medium": a day that heads what follows, behind one that ends what stands before. */
+    private boolean isAnew() {
+        boolean wanted = !pieces.isEmpty() && pieces.get(0) instanceof Want;
+        boolean heads = here + 1 < parts.size() && parts.get(here + 1).joined() && parts.get(here + 1).isOfOrder();
+        boolean last = parts.get(parts.size() - 1).isDay();
+        return wanted && heads && !last;
     }
 
     /** "The choir sings on Friday, so we would like": the one day that the sentence names. */
@@ -293,20 +309,33 @@ final class ReadSentence {
         if (carried.filter(deed -> deed == Kind.DROP && isDayAlone()).isPresent())
             add(new Want(Wish.of(Verb.SKIP), sentence.words()));
         else if (carried.isPresent()) add(new Doubt(UNSURE, sentence.words()));
-        boolean unsure = parts.stream().anyMatch(part -> makesUnsure(part) && !isPreamble(part));
-        if (unsure || loose || traps.isOnlyAsking() || isMixed()) pieces.replaceAll(ReadSentence::doubted);
+        boolean past = parts.stream().anyMatch(part -> isOfWhatWas(part) && !isPreamble(part));
+        if (past || loose || traps.isOnlyAsking() || isMixed()) pieces.replaceAll(ReadSentence::doubted);
         for (int i = 0; i < pieces.size(); i++)
             if (uncertain.get(origins.get(i))) pieces.set(i, doubted(pieces.get(i)));
+        int condition = Taints.condition(parts);
+        if (condition >= 0) conditional(condition);
         boolean order = pieces.stream().anyMatch(piece -> piece instanceof Want || piece instanceof Doubt);
         if (order)
             pieces.replaceAll(
                     piece -> piece instanceof Talk talk && isRisky(talk) ? new Doubt(UNREAD, talk.words()) : piece);
     }
 
-    private static boolean makesUnsure(Part part) {
-        boolean unsure = part.senses().stream()
-                .anyMatch(s -> s.is(Kind.UNSURE) && !s.value().equals("measure"));
-        return unsure || part.has(Kind.FORGET) || part.has(Kind.PAST) && part.isOfOrder() && !Taints.isRemark(part);
+    /** "And if the road is open Saturday too": one question to the end of the sentence, and no day of anything else. */
+    private void conditional(int from) {
+        int kept = 0;
+        while (kept < pieces.size() && origins.get(kept) < from) kept++;
+        pieces.subList(kept, pieces.size()).clear();
+        origins.subList(kept, origins.size()).clear();
+        List<Sense> all = sentence.senses();
+        String words = sentence.line()
+                .substring(parts.get(from).senses().get(0).from(), all.get(all.size() - 1).until());
+        pieces.add(new Doubt(UNSURE, words));
+        origins.add(from);
+    }
+
+    private static boolean isOfWhatWas(Part part) {
+        return part.has(Kind.PAST) && part.isOfOrder() && !Taints.isRemark(part);
     }
 
     /** Beside a change what is merely named may be changed as well. */

@@ -36,6 +36,7 @@ final class SplitSentences {
     private void take(int at) {
         Sense sense = senses.get(at);
         boolean ends = sense.is(Kind.QUESTION_MARK)
+                || isParted(at)
                 || sense.is(Kind.STOP) && stops(at)
                 || sense.is(Kind.DASH) && breaksOff(at);
         boolean dot = sense.is(Kind.STOP) && isShort(at);
@@ -43,6 +44,13 @@ final class SplitSentences {
         if (!ends || now.isEmpty()) return;
         if (sense.is(Kind.QUESTION_MARK)) now.add(sense);
         end();
+    }
+
+    /** "6 firm; for Saturday 8" */
+    private boolean isParted(int at) {
+        return senses.get(at).is(Kind.PARTED)
+                && line.charAt(senses.get(at).from()) == ';'
+                && now.stream().anyMatch(sense -> sense.is(Kind.NUMBER, Kind.A, Kind.DROP, Kind.NO));
     }
 
     private Sense stopped(Sense sense) {

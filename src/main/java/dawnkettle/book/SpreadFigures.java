@@ -13,7 +13,8 @@ final class SpreadFigures {
 
     private SpreadFigures() {}
 
-    static List<Sense> in(List<Sense> senses) {
+    static List<Sense> in(List<Sense> said) {
+        List<Sense> senses = DayOfChange.first(NamedByExtra.in(said));
         for (int i = 0; i < senses.size(); i++) if (senses.get(i).is(Kind.EACH)) return each(senses, i);
         return days(senses);
     }

@@ -17,6 +17,7 @@ final class Taints {
     private final List<Part> parts;
     private final Leftover leftover;
     private final BitSet uncertain = new BitSet();
+    private boolean colon;
     private boolean flows;
     private boolean asked;
 
@@ -25,9 +26,12 @@ final class Taints {
         this.leftover = leftover;
     }
 
-    static BitSet of(List<Part> parts, Leftover leftover) {
+    /** @param colon whether a colon ends the first of the parts */
+    static BitSet of(List<Part> parts, Leftover leftover, boolean colon) {
         Taints taints = new Taints(parts, leftover);
+        taints.colon = colon;
         for (int i = 0; i < parts.size(); i++) if (!parts.get(i).isDay()) taints.part(i);
+        for (int i = 0; i < parts.size(); i++) taints.unsure(i);
         return taints.uncertain;
     }
 
@@ -44,6 +48,40 @@ final class Taints {
         else if (part.isOfOrder()) order(at, part);
         if (asks(part)) flows = false;
         asked |= asks(part);
+    }
+
+    /** A condition governs what follows it, or all where nothing does; a doubt ("maybe 12 sesame") its own entry, or all. */
+    private void unsure(int at) {
+        Part part = parts.get(at);
+        boolean polite = part.has(Kind.HELLO, Kind.BYE) && !part.isOfOrder();
+        boolean before = at + 1 < parts.size() && isPreamble(at);
+        if (polite || before || part.senses().stream().noneMatch(Taints::isUnsure)) return;
+        boolean entry = part.has(Kind.KIND, Kind.CODE) && part.has(Kind.NUMBER, Kind.A);
+        boolean follows = parts.subList(at + 1, parts.size()).stream().anyMatch(next -> next.has(OF_PRODUCT));
+        if (part.senses().stream().anyMatch(s -> s.value().equals("if")))
+            uncertain.set(follows ? at : 0, parts.size());
+        else if (entry && part.senses().stream().noneMatch(s -> s.value().equals("or"))) uncertain.set(at);
+        else uncertain.set(0, parts.size());
+    }
+
+    /** Where a condition begins that an order of its own follows; below nought where none does. */
+    static int condition(List<Part> parts) {
+        for (int i = 1; i < parts.size(); i++) {
+            boolean begins = parts.get(i).senses().get(0).is(Kind.UNSURE)
+                    && parts.get(i).senses().get(0).value().equals("if");
+            boolean follows = parts.subList(i, parts.size()).stream().anyMatch(next -> next.has(OF_PRODUCT));
+            if (begins && follows && !parts.get(i).joined()) return i;
+        }
+        return -1;
+    }
+
+    private static boolean isUnsure(Sense sense) {
+        return sense.is(Kind.FORGET) || sense.is(Kind.UNSURE) && !sense.value().equals("measure");
+    }
+
+    /** "Last order before the holidays:" */
+    private boolean isPreamble(int at) {
+        return at == 0 && !parts.get(0).isOfOrder() && colon;
     }
 
     /** Whether its last words ask for something. */

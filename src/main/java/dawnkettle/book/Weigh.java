@@ -133,7 +133,8 @@ final class Weigh {
         int from = places.get(made.unit()) + 1;
         for (int i = about.nextSetBit(from); i >= 0; i = about.nextSetBit(i + 1)) {
             Optional<Days> days = daysOf.get(i);
-            boolean elsewhere = days.isPresent()
+            boolean elsewhere = !units.get(i).words().endsWith("?")
+                    && days.isPresent()
                     && days.get().asked().isEmpty()
                     && !days.get().days().contains(made.wish().day());
             if (!elsewhere) return true;
@@ -147,7 +148,8 @@ final class Weigh {
         boolean counts = words.stream().anyMatch(sense -> sense.is(Kind.NUMBER, Kind.A, Kind.DOZEN));
         boolean past = words.stream().anyMatch(sense -> sense.is(Kind.PAST, Kind.LAST, Kind.LAST_WEEK));
         boolean asks = words.get(words.size() - 1).is(Kind.QUESTION_MARK);
-        return alters && (counts || !asks) || counts && !past;
+        boolean deeds = words.stream().anyMatch(sense -> sense.is(ALTERS) && !sense.is(Kind.UNSURE));
+        return past ? deeds : alters && (counts || !asks) || counts;
     }
 
     private BitSet unitsThatDoubt(String product) {

@@ -9,12 +9,20 @@ final class Asking {
 
     /** Whether words behind the last that we do not know ask for something; "want" does only of ourselves: "we want". */
     static boolean in(List<Sense> senses) {
+        return in(senses, true);
+    }
+
+    /** @param orders whether the bare word "order" counts */
+    static boolean in(List<Sense> senses, boolean orders) {
         int strange = senses.size() - 1;
         while (strange >= 0 && !senses.get(strange).is(Kind.UNKNOWN)) strange--;
         boolean ours = strange < 0;
         for (Sense sense : senses.subList(strange + 1, senses.size())) {
             ours |= says(sense, "we");
-            if (isRequest(sense) || says(sense, "order") || says(sense, "so") || ours && says(sense, "want")) return true;
+            if (isRequest(sense)
+                    || says(sense, "order") && (orders || ours)
+                    || says(sense, "so")
+                    || ours && says(sense, "want")) return true;
         }
         return false;
     }

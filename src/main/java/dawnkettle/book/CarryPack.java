@@ -15,7 +15,8 @@ final class CarryPack {
 
     /** The pack that a part names, or else the one named before it. */
     static List<Sense> of(Part part, List<Sense> before) {
-        List<Sense> own = part.senses().stream().filter(sense -> sense.is(OF_PACK)).toList();
+        List<Sense> own =
+                part.senses().stream().filter(sense -> sense.is(OF_PACK)).toList();
         boolean plain = part.has(Kind.KIND, Kind.CODE) && own.isEmpty() && !isOf(part);
         return plain ? List.of() : own.isEmpty() ? before : own;
     }
@@ -23,7 +24,9 @@ final class CarryPack {
     /** The part with its pack; unchanged, "of" and all, where that is not certain. */
     static Part to(Part part, List<Sense> pack, FindProduct products) {
         if (!isOf(part)) return part;
-        List<Sense> plain = part.senses().stream().filter(sense -> !Asking.says(sense, "of")).toList();
+        List<Sense> plain = part.senses().stream()
+                .filter(sense -> !Asking.says(sense, "of"))
+                .toList();
         List<Sense> packed = new ArrayList<>(plain);
         int at = plain.get(plain.size() - 1).until();
         pack.forEach(sense -> packed.add(new Sense(sense.kind(), sense.value(), at, at)));

@@ -94,7 +94,9 @@ final class DayTable {
         boolean whole = cells.size() == many + 1
                 && cells.get(0).matches(".*\\p{L}.*")
                 && cells.subList(1, many + 1).stream().allMatch(cell -> cell.matches("\\d*|[-–—]+"));
-        boolean moreBefore = cells.size() == many + 1 && !line.matches(".*[\t|].*") && cells.get(0).matches(".*\\s(?:\\d+|[-–—])");
+        boolean moreBefore = cells.size() == many + 1
+                && !line.matches(".*[\t|].*")
+                && cells.get(0).matches(".*\\s(?:\\d+|[-–—])");
         return whole && !moreBefore ? Optional.of(cells) : Optional.empty();
     }
 }

@@ -72,7 +72,8 @@ final class Figures {
         int clock = clock(one, next);
         if (clock > 0) return clock;
         if (isHour(one, next, last)) return put(one.through(next, Kind.NOISE, "")) + 1;
-        if (one.is(Kind.MORE) && one.value().equals("top") && next.is(Kind.NUMBER)) return put(one.through(next, Kind.MORE, "")) + 1;
+        if (one.is(Kind.MORE) && one.value().equals("top") && next.is(Kind.NUMBER))
+            return put(one.through(next, Kind.MORE, "")) + 1;
         if (one.is(Kind.UNKNOWN) && one.value().equals("@") && next.value().matches("\\d+\\.\\d\\d"))
             return put(one.through(next, Kind.NOISE, "")) + 1;
         if (one.is(Kind.REFERENCE)) return reference(one, rest);

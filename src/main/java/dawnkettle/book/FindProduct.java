@@ -31,7 +31,8 @@ final class FindProduct {
         boolean named = !kinds.isEmpty() || !codes.isEmpty();
         if (!named && values(words, Kind.FORM).isEmpty()) return Optional.empty();
         if (fitting.size() == 1) return only(fitting, words);
-        if (!named && fitting.stream().anyMatch(product -> product.packing().pack() == Pack.BUCKET)) return Optional.empty();
+        if (!named && fitting.stream().anyMatch(product -> product.packing().pack() == Pack.BUCKET))
+            return Optional.empty();
         return only(fitting.stream().filter(this::isUsual).toList(), words);
     }
 

@@ -120,7 +120,9 @@ final class Leftover {
     List<Trimmed> trimmed(List<Part> parts) {
         List<Trimmed> all = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {
-            boolean beforeDay = i + 1 < parts.size() && parts.get(i + 1).isDay() && parts.get(i + 1).joined();
+            boolean beforeDay = i + 1 < parts.size()
+                    && parts.get(i + 1).isDay()
+                    && parts.get(i + 1).joined();
             all.add(trimmed(parts.get(i), beforeDay));
         }
         return all;
@@ -155,7 +157,7 @@ final class Leftover {
     private static int lead(List<Sense> lead) {
         int strange = lead.size() - 1;
         while (strange >= 0 && !lead.get(strange).is(STRANGE)) strange--;
-        boolean asks = Asking.in(lead);
+        boolean asks = Asking.in(lead, false);
         boolean risky = lead.stream().anyMatch(sense -> sense.is(RISKY));
         return strange >= 0 && asks && !risky ? strange + 1 : 0;
     }
@@ -207,7 +209,7 @@ final class Leftover {
     boolean isReason(Part part) {
         boolean nothing = skips && part.has(Kind.UNKNOWN);
         boolean said = part.has(Kind.REASON) || nothing;
-        return said && !part.has(TURNS);
+        return said && !part.has(TURNS) && !part.has(Kind.SKIP);
     }
 
     boolean isName(Part part) {

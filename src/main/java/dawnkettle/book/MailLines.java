@@ -81,6 +81,27 @@ final class MailLines {
         return day || senses.stream().anyMatch(sense -> sense.is(OF_ORDER));
     }
 
+    /** "18 on Wednesday, 12 on Friday" below the subject "firm": the one product of a mail that names none below it. */
+    List<String> withProduct(String subject, List<String> read) {
+        List<Sense> product = lexicon.senses(subject).stream()
+                .filter(sense -> sense.is(Kind.KIND, Kind.CODE, Kind.FORM, Kind.SIZE, Kind.GRADE))
+                .toList();
+        boolean one = product.stream().filter(s -> s.is(Kind.KIND, Kind.CODE)).count() == 1
+                && lexicon.senses(subject).stream().noneMatch(s -> s.is(Kind.NUMBER, Kind.NO, Kind.DROP, Kind.UNSURE));
+        boolean named = read.stream()
+                .flatMap(line -> lexicon.senses(line).stream())
+                .anyMatch(s -> s.is(Kind.KIND, Kind.CODE, Kind.FORM));
+        if (!one || named) return read;
+        String words = subject.substring(
+                product.get(0).from(), product.get(product.size() - 1).until());
+        return read.stream()
+                .map(line -> lexicon.senses(line).stream().anyMatch(s -> s.is(Kind.NUMBER, Kind.DOZEN))
+                                && !Signature.isAddress(lexicon.senses(line), line)
+                        ? words + ": " + line
+                        : line)
+                .toList();
+    }
+
     List<Unit> units(String line) {
         if (Signature.isAddress(lexicon.senses(line), line))
             return List.of(new Unit(List.of(new Piece.Talk(line)), line));
@@ -187,7 +208,8 @@ final class MailLines {
         boolean skips = sentence.has(Kind.DROP) && sentence.has(Kind.ON) && !sentence.has(Kind.NUMBER);
         boolean bare = sentence.senses().stream().allMatch(s -> s.is(BARE))
                 && sentence.has(Kind.NUMBER, Kind.OLD, Kind.NO)
-                && sentence.senses().stream().noneMatch(s -> Asking.says(s, "name"));
+                && sentence.senses().stream()
+                        .noneMatch(s -> Asking.says(s, "name") || s.value().matches("\\d+\\.\\d\\d"));
         return !named && (bare || sentence.parts().stream().anyMatch(part -> isTurn(part, sentence, skips)));
     }
 

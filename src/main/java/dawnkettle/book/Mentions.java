@@ -54,8 +54,7 @@ final class Mentions {
         boolean first =
                 senses.get(0).is(Kind.ON, Kind.ON_ASKED) && senses.stream().noneMatch(s -> Asking.says(s, "we"));
         boolean ofOrder = senses.stream().anyMatch(s -> Asking.is(s) || Asking.says(s, "thing"));
-        boolean risky = sentence.senses().stream()
-                .anyMatch(s -> s.is(Leftover.RISKY) && !s.is(Kind.QUESTION_MARK));
+        boolean risky = sentence.senses().stream().anyMatch(s -> s.is(Leftover.RISKY) && !s.is(Kind.QUESTION_MARK));
         return whole && !first && !ofOrder && !risky && !sentence.has(Kind.COLON, Kind.KIND, Kind.CODE, Kind.SKIP);
     }
 

@@ -12,7 +12,9 @@ final class NamedByExtra {
         List<Sense> all = new ArrayList<>(senses);
         for (int i = 2; i < all.size(); i++) {
             Sense sense = all.get(i);
-            boolean named = sense.is(Kind.MORE) && !sense.value().isEmpty() && !sense.value().equals("top");
+            boolean named = sense.is(Kind.MORE)
+                    && !sense.value().isEmpty()
+                    && !sense.value().equals("top");
             if (named && (isCounted(all, i) || isListed(all, i))) all.set(i, sense.to(Kind.KIND, sense.value()));
         }
         return all;
@@ -22,6 +24,7 @@ final class NamedByExtra {
     private static boolean isCounted(List<Sense> senses, int at) {
         boolean figure = senses.get(at - 1).is(Kind.NUMBER);
         boolean ends = at + 1 == senses.size()
+                || Asking.isPurpose(senses.get(at + 1))
                 || senses.get(at + 1).is(Kind.COMMA, Kind.PARTED, Kind.STOP, Kind.NUMBER, Kind.ON, Kind.QUESTION_MARK);
         int before = at - 2;
         while (before >= 0 && senses.get(before).is(Kind.COMMA, Kind.PARTED, Kind.FORM, Kind.UNIT, Kind.SIZE)) before--;
@@ -36,6 +39,9 @@ final class NamedByExtra {
     private static boolean isListed(List<Sense> senses, int at) {
         boolean figure = at + 1 < senses.size() && senses.get(at + 1).is(Kind.NUMBER);
         boolean ends = at + 2 >= senses.size() || !senses.get(at + 2).is(Kind.KIND, Kind.FORM, Kind.UNIT, Kind.CASE);
-        return figure && ends && senses.get(at - 1).is(Kind.NUMBER) && senses.get(at - 2).is(Kind.KIND);
+        return figure
+                && ends
+                && senses.get(at - 1).is(Kind.NUMBER)
+                && senses.get(at - 2).is(Kind.KIND);
     }
 }

@@ -19,8 +19,8 @@ record OwnLines(List<String> lines, boolean quoted, Forwarded forwarded) {
     /** Letters; what is longer is asked about (common practice, no source). */
     static final int LONGEST_LINE = 2_000;
 
-    private static final Pattern FORWARDED = Pattern.compile(
-            "(?i)[-_ ]{2,}\\s*(?:forwarded message|mensaje reenviado)\\b.*|begin forwarded message:?");
+    private static final Pattern FORWARDED =
+            Pattern.compile("(?i)[-_ ]{2,}\\s*(?:forwarded message|mensaje reenviado)\\b.*|begin forwarded message:?");
 
     private static final Pattern QUOTE_HEAD =
             Pattern.compile("(?i)(?:on|el|am|le)\\b.{0,200}(?:wrote|escribi[oó]|schrieb|a écrit)\\s*:?\\s*");
@@ -40,10 +40,8 @@ record OwnLines(List<String> lines, boolean quoted, Forwarded forwarded) {
     }
 
     static OwnLines of(String body) {
-        List<String> written =
-                PlainBody.of(body).lines().map(String::strip).toList();
-        List<String> all =
-                written.stream().filter(line -> !line.isEmpty()).toList();
+        List<String> written = PlainBody.of(body).lines().map(String::strip).toList();
+        List<String> all = written.stream().filter(line -> !line.isEmpty()).toList();
         List<String> own = new ArrayList<>();
         boolean quoted = false;
         for (int i = 0; i < all.size(); i++) {

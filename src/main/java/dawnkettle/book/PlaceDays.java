@@ -117,7 +117,8 @@ final class PlaceDays {
             Unit unit = units.get(i);
             if (unit.hasDays() && unit.hasWants()) whole(unit);
             else if (unit.hasWants()) wantsAlone(unit);
-            else if (waiting.isEmpty() && !ends && unit.hasDoubts()) heading = Optional.of(unit.days().get(0));
+            else if (waiting.isEmpty() && !ends && unit.hasDoubts())
+                heading = Optional.of(unit.days().get(0));
             else daysAlone(unit.days().get(0), ends, i + 1 == units.size());
         }
         release(asked(WHICH));
@@ -189,13 +190,20 @@ final class PlaceDays {
                 && main.get(1) instanceof Want
                 && main.get(2) instanceof Want
                 && main.get(3) instanceof Days;
-        if (four) cut = 2;
+        boolean skipped = main.size() > 3
+                && main.get(0) instanceof Days
+                && main.get(main.size() - 2) instanceof Want last
+                && last.wish().verb() == Piece.Verb.SKIP
+                && unit.days().size() == 2
+                && unit.endsWithDays();
+        if (four || skipped) cut = main.size() - 2;
         boolean behind = cut > 0 && main.get(cut - 1) instanceof Days && main.get(0) instanceof Want;
         boolean before = cut > 0 && main.get(main.size() - 1) instanceof Want && main.get(cut) instanceof Days;
-        if (!four && !(behind && before)) return false;
-        half(unit, main.subList(0, cut), four);
-        half(unit, main.subList(cut, main.size()), !four);
-        heading = four ? Optional.of(asked(WHICH)) : heading;
+        boolean around = four || skipped;
+        if (!around && !(behind && before)) return false;
+        half(unit, main.subList(0, cut), around);
+        half(unit, main.subList(cut, main.size()), !around);
+        heading = around ? Optional.of(asked(WHICH)) : heading;
         return true;
     }
 

@@ -65,11 +65,9 @@ public final class ReadOrderMail {
         if (isSentOn(lines, read)) {
             talk.addAll(read);
             days = lines.subjectDays(subject.replaceFirst("^[^:]*:", ""));
-            read = own.forwarded().lines().stream()
-                    .limit(OwnLines.MOST_LINES)
-                    .toList();
+            read = own.forwarded().lines().stream().limit(OwnLines.MOST_LINES).toList();
         }
-        read = Unwrap.of(read, lexicon);
+        read = lines.withProduct(subject, Unwrap.of(read, lexicon));
         int end = signature(lines, read);
         for (String line : read.subList(0, end)) body(lines, line);
         talk.addAll(read.subList(end, read.size()));

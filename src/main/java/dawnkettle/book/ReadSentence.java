@@ -22,7 +22,7 @@ final class ReadSentence {
     static final String UNREAD =
             "We do not understand these words; please write packs and product, as in: 12 firm 400.";
     static final String UNSURE = "We are not sure what you mean; please write packs and product.";
-    private static final Kind[] DEEDS = {
+    static final Kind[] DEEDS = {
         Kind.SET, Kind.SET_TO, Kind.ONLY, Kind.OLD, Kind.DROP, Kind.NO, Kind.SKIP, Kind.SAME, Kind.SAME_AS, Kind.DOUBLE
     };
 
@@ -53,13 +53,15 @@ final class ReadSentence {
         this.leftover = new Leftover(sentence);
         this.trimmed = leftover.trimmed(sentence.parts());
         this.parts = trimmed.stream().map(Trimmed::core).toList();
-        this.uncertain = Taints.of(parts, leftover, !parts.isEmpty() && isPreamble(parts.get(0)));
+        this.uncertain = Taints.of(parts, leftover, parts.stream().anyMatch(this::isBeforeColon));
     }
 
     static List<Piece> of(Sentence sentence, OrderReading context) {
         ReadSentence read = new ReadSentence(sentence, context);
         for (Trimmed one : read.trimmed) read.trimmed(one);
-        read.settle();
+        boolean doubtful = read.loose || read.traps.isOnlyAsking();
+        new SettleSentence(sentence, read.parts, read.leftover, read.pieces, read.origins)
+                .all(read.carried, doubtful, read.uncertain);
         return read.pieces;
     }
 
@@ -82,7 +84,7 @@ final class ReadSentence {
     private void part(Part whole) {
         Part part = withoutEach(whole);
         if (part.has(Kind.HELLO) && !part.has(Kind.NUMBER, Kind.A) && !part.has(DEEDS)) aside(part);
-        else if (part.isDay() && isOver(part)) aside(part);
+        else if (part.isDay() && DayAmongWords.isOver(parts, here)) aside(part);
         else if (part.isDay()) day(part);
         else if (part.has(Leftover.STRANGE)) strange(part);
         else if (part.has(Kind.OLD)) old(part);
@@ -92,14 +94,9 @@ final class ReadSentence {
         boolean figure =
                 part.has(Kind.NUMBER) && !part.has(Kind.KIND, Kind.FORM, Kind.CODE, Kind.OLD) && !part.isSized();
         loose |= figure && (deeds || !part.has(Leftover.STRANGE));
-        if (!part.isDay()) strangeBefore = part.has(Leftover.STRANGE) && !Taints.leadsTo(part) && !Leftover.isEntry(part);
+        if (!part.isDay())
+            strangeBefore = part.has(Leftover.STRANGE) && !Taints.leadsTo(part) && !Leftover.isEntry(part);
         dayBefore = part.isDay() || dayBefore && JoinDays.isLink(part);
-    }
-
-    /** "Sold out by noon today" */
-    private boolean isOver(Part day) {
-        boolean past = here > 0 && parts.get(here - 1).has(Kind.PAST) && Taints.isRemark(parts.get(here - 1));
-        return past && day.joined() && day.senses().get(0).value().equals(DaysSaid.LATE);
     }
 
     /** "Mon and Tue each 6 firm": behind several days "each" says nothing new. */
@@ -124,35 +121,19 @@ final class ReadSentence {
     private void day(Part part) {
         Sense sense = part.senses().get(0);
         boolean asked = sense.is(Kind.ON_ASKED);
-        boolean strange = strangeBefore && part.joined() && !isOnlyDay(sense);
+        boolean strange = strangeBefore && part.joined() && !DayAmongWords.isOnlyOne(sentence, sense);
         String why = asked ? sense.value() : strange ? UNSURE : "";
         List<LocalDate> days = asked ? List.of() : List.of(LocalDate.parse(sense.value()));
-        Days here = new Days(days, why, sentence.has(Kind.ALL), words(part));
-        boolean follows = !pieces.isEmpty() && pieces.get(pieces.size() - 1) instanceof Days;
-        if (follows && dayBefore && !isAnew())
-            pieces.set(pieces.size() - 1, JoinDays.both((Days) pieces.get(pieces.size() - 1), here));
-        else {
-            if (follows && !isAnew()) pieces.set(pieces.size() - 1, JoinDays.unsure((Days) pieces.get(pieces.size() - 1)));
-            add(follows && !isAnew() ? JoinDays.unsure(here) : here);
-        }
-    }
-
-    /** "6 firm Monday, and for Friday 8 medium": a day that heads what follows, behind one that ends what stands before. */
-    private boolean isAnew() {
+        Days said = new Days(days, why, sentence.has(Kind.ALL), words(part));
         boolean wanted = !pieces.isEmpty() && pieces.get(0) instanceof Want;
-        boolean heads = here + 1 < parts.size() && parts.get(here + 1).joined() && parts.get(here + 1).isOfOrder();
-        boolean last = parts.get(parts.size() - 1).isDay();
-        return wanted && heads && !last;
-    }
-
-    /** "The choir sings on Friday, so we would like": the one day that the sentence names. */
-    private boolean isOnlyDay(Sense day) {
-        long days = sentence.senses().stream().filter(s -> s.is(Kind.ON, Kind.ON_ASKED)).count();
-        int at = sentence.senses().indexOf(day);
-        List<Sense> before = sentence.senses().subList(0, at);
-        boolean risky = before.stream().anyMatch(s -> s.is(Leftover.RISKY) || s.is(DEEDS) || s.is(Kind.MORE, Kind.ORDINAL));
-        boolean order = before.stream().anyMatch(s -> s.is(Kind.KIND, Kind.CODE, Kind.FORM, Kind.NUMBER));
-        return days == 1 && !risky && !order;
+        boolean anew = wanted && DayAmongWords.heads(parts, here);
+        boolean follows = !pieces.isEmpty() && pieces.get(pieces.size() - 1) instanceof Days;
+        if (follows && dayBefore && !anew)
+            pieces.set(pieces.size() - 1, JoinDays.both((Days) pieces.get(pieces.size() - 1), said));
+        else {
+            if (follows && !anew) pieces.set(pieces.size() - 1, JoinDays.unsure((Days) pieces.get(pieces.size() - 1)));
+            add(follows && !anew ? JoinDays.unsure(said) : said);
+        }
     }
 
     /** Words we do not know: an order that is asked about, or talk. */
@@ -163,7 +144,10 @@ final class ReadSentence {
             pieces.set(pieces.size() - 1, JoinDays.unsure((Days) pieces.get(pieces.size() - 1)));
         boolean vague = part.has(Kind.UNSURE, Kind.VAGUE) && !part.has(Kind.UNKNOWN);
         boolean order = !remark && (part.isOfOrder() || part.has(DEEDS)) || vague;
-        boolean mention = !part.has(Kind.NUMBER, Kind.A) && !words(part).matches(".*\\d.*") && !part.has(DEEDS) && !Leftover.isRisky(part);
+        boolean mention = !part.has(Kind.NUMBER, Kind.A)
+                && !words(part).matches(".*\\d.*")
+                && !part.has(DEEDS)
+                && !Leftover.isRisky(part);
         boolean polite = part.has(Kind.HELLO, Kind.BYE) && !part.isOfOrder();
         if (leftover.isReason(part) || polite || !order || mention && !Taints.asks(part)) add(new Talk(words(part)));
         else doubt(UNREAD, part);
@@ -181,17 +165,13 @@ final class ReadSentence {
             pieces.set(last, new Want(new Wish(Verb.SET, wish.product(), wish.packs(), ""), words));
         } else if (strange) aside(part);
         else {
-            pieces.replaceAll(ReadSentence::doubted);
+            pieces.replaceAll(SettleSentence::doubted);
             doubt(UNSURE, part);
         }
     }
 
     private static boolean counted(Want want) {
         return want.wish().verb() == Verb.MORE || want.wish().verb() == Verb.SET;
-    }
-
-    private static Piece doubted(Piece piece) {
-        return piece instanceof Want want ? new Doubt(UNSURE, want.words()) : piece;
     }
 
     /** A part without product and figure: skip, same as, or a word that goes on to the next part. */
@@ -209,7 +189,11 @@ final class ReadSentence {
                                 .count()
                         == 1
                 && !part.has(Kind.TO, Kind.BY, Kind.MORE);
+        boolean heads = deed.is(Kind.SAME) && sentence.has(Kind.COLON) && here + 1 < parts.size();
+        if (heads && pieces.stream().allMatch(Days.class::isInstance)) return;
         if (!clear) doubt(UNSURE, part);
+        else if (deed.is(Kind.SET_TO) && part.senses().stream().anyMatch(s -> Asking.says(s, "order")))
+            carried = Optional.of(Kind.SET);
         else if (deed.is(Kind.SKIP)) want(Wish.of(Verb.SKIP), part);
         else if (deed.is(Kind.SAME_AS) && !deed.value().isEmpty()) want(new Wish(Verb.AS, "", 0, deed.value()), part);
         else if (deed.is(Kind.SAME) && part.senses().get(part.senses().size() - 1) != null)
@@ -304,76 +288,9 @@ final class ReadSentence {
         else doubt(UNSURE, part);
     }
 
-    /** What an unsure word or a change beside other wishes leaves uncertain. */
-    private void settle() {
-        if (carried.filter(deed -> deed == Kind.DROP && isDayAlone()).isPresent())
-            add(new Want(Wish.of(Verb.SKIP), sentence.words()));
-        else if (carried.isPresent()) add(new Doubt(UNSURE, sentence.words()));
-        boolean past = parts.stream().anyMatch(part -> isOfWhatWas(part) && !isPreamble(part));
-        if (past || loose || traps.isOnlyAsking() || isMixed()) pieces.replaceAll(ReadSentence::doubted);
-        for (int i = 0; i < pieces.size(); i++)
-            if (uncertain.get(origins.get(i))) pieces.set(i, doubted(pieces.get(i)));
-        int condition = Taints.condition(parts);
-        if (condition >= 0) conditional(condition);
-        boolean order = pieces.stream().anyMatch(piece -> piece instanceof Want || piece instanceof Doubt);
-        if (order)
-            pieces.replaceAll(
-                    piece -> piece instanceof Talk talk && isRisky(talk) ? new Doubt(UNREAD, talk.words()) : piece);
-    }
-
-    /** "And if the road is open Saturday too": one question to the end of the sentence, and no day of anything else. */
-    private void conditional(int from) {
-        int kept = 0;
-        while (kept < pieces.size() && origins.get(kept) < from) kept++;
-        pieces.subList(kept, pieces.size()).clear();
-        origins.subList(kept, origins.size()).clear();
-        List<Sense> all = sentence.senses();
-        String words = sentence.line()
-                .substring(parts.get(from).senses().get(0).from(), all.get(all.size() - 1).until());
-        pieces.add(new Doubt(UNSURE, words));
-        origins.add(from);
-    }
-
-    private static boolean isOfWhatWas(Part part) {
-        return part.has(Kind.PAST) && part.isOfOrder() && !Taints.isRemark(part);
-    }
-
-    /** Beside a change what is merely named may be changed as well. */
-    private boolean isMixed() {
-        boolean sets = pieces.stream()
-                .anyMatch(piece -> piece instanceof Want want && want.wish().verb() == Verb.SET);
-        boolean plain = pieces.stream()
-                .anyMatch(piece -> piece instanceof Want want
-                        && want.wish().verb() == Verb.MORE
-                        && !want.wish().as().equals("more"));
-        return sets && plain;
-    }
-
-    /** "Cancel Thursday completely" */
-    private boolean isDayAlone() {
-        return !sentence.has(Kind.UNKNOWN)
-                && !sentence.has(Kind.NUMBER)
-                && !parts.stream().anyMatch(Part::isOfOrder)
-                && !pieces.isEmpty()
-                && pieces.stream().allMatch(Days.class::isInstance);
-    }
-
-    /** "Last order before the holidays:" */
-    private boolean isPreamble(Part part) {
-        int next = sentence.senses().indexOf(part.senses().get(part.senses().size() - 1)) + 1;
-        boolean colon =
-                next < sentence.senses().size() && sentence.senses().get(next).is(Kind.COLON);
-        return colon
-                && !part.isOfOrder()
-                && sentence.senses().indexOf(part.senses().get(0)) == 0;
-    }
-
-    private boolean isRisky(Talk talk) {
-        return parts.stream()
-                .anyMatch(part -> Leftover.isRisky(part)
-                        && !part.has(Kind.HELLO, Kind.BYE)
-                        && !leftover.isReason(part)
-                        && !Taints.isRemark(part)
-                        && words(part).equals(talk.words()));
+    private boolean isBeforeColon(Part part) {
+        List<Sense> senses = sentence.senses();
+        int next = senses.indexOf(part.senses().get(part.senses().size() - 1)) + 1;
+        return next < senses.size() && senses.get(next).is(Kind.COLON) && !part.isOfOrder();
     }
 }

@@ -212,7 +212,8 @@ final class SayDays {
         boolean soon =
                 date.map(day -> !day.isAfter(days.mailDay().plusDays(SOON))).orElse(false);
         boolean part = is(at + 2, Kind.NOISE) && sense(at + 2).value().startsWith("of");
-        boolean quantity = part || is(at + 2, DayWords.QUANTIFIED) || is(at + 2, Kind.NOISE) && is(at + 3, DayWords.QUANTIFIED);
+        boolean quantity =
+                part || is(at + 2, DayWords.QUANTIFIED) || is(at + 2, Kind.NOISE) && is(at + 3, DayWords.QUANTIFIED);
         if (quantity && (line.countsWithOthers(at + 1) || line.isAloneWithProduct(at + 1))) return false;
         if (!fits && line.isOneProductByDays()) return false;
         if (quantity && !(fits && soon)) return false;
@@ -235,7 +236,8 @@ final class SayDays {
             return dated(from, weekday, days.figures(sense(from).value() + ".", weekday));
         if (is(from, Kind.NUMBER, Kind.ORDINAL) && sense(from).value().matches("\\d{1,2}")) {
             boolean dotted = is(from, Kind.NUMBER) && is(from + 1, Kind.STOP) && is(from + 2, Kind.MONTH);
-            if (dotted && sense(from + 1).until() == sense(from + 2).from()) return dayThenMonth(from, from + 2, weekday);
+            if (dotted && sense(from + 1).until() == sense(from + 2).from())
+                return dayThenMonth(from, from + 2, weekday);
             int month = is(from + 1, Kind.NOISE) && sense(from + 1).value().equals("of") ? from + 2 : from + 1;
             if (is(month, Kind.MONTH) && line.written(from)) return dayThenMonth(from, month, weekday);
             if (is(from, Kind.ORDINAL) && !is(from + 1, Kind.FORM, Kind.CASE, Kind.UNIT))

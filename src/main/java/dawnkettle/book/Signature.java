@@ -9,7 +9,8 @@ final class Signature {
     /** Words of a name behind a farewell (common practice, no source). */
     private static final int MOST_OF_NAMES = 6;
 
-    private static final Pattern TELEPHONE = Pattern.compile(".*\\b\\d{3}[ .-]\\d{3,4}\\b.*|.*\\S@\\S+\\.\\S.*|.*\\bwww\\..*");
+    private static final Pattern TELEPHONE =
+            Pattern.compile(".*\\b\\d{3}[ .-]\\d{3,4}\\b.*|.*\\S@\\S+\\.\\S.*|.*\\bwww\\..*");
     private static final Kind[] OF_ORDER = {
         Kind.KIND, Kind.CODE, Kind.FORM, Kind.CASE, Kind.SET, Kind.SET_TO, Kind.DROP, Kind.FORGET, Kind.ONLY, Kind.OLD
     };
@@ -24,7 +25,8 @@ final class Signature {
         if (senses.isEmpty() || senses.stream().anyMatch(s -> s.is(OF_ORDER))) return false;
         long names = senses.stream().filter(s -> s.is(Kind.UNKNOWN)).count();
         boolean figures = senses.stream().anyMatch(s -> s.is(Kind.NUMBER, Kind.UNSURE, Kind.NO));
-        boolean bye = senses.get(0).is(Kind.BYE) && (!figures || TELEPHONE.matcher(line).matches());
+        boolean bye = senses.get(0).is(Kind.BYE)
+                && (!figures || TELEPHONE.matcher(line).matches());
         boolean name = senses.stream().allMatch(s -> s.is(OF_NAME))
                 && senses.stream().anyMatch(s -> Asking.says(s, "name"))
                 && senses.stream().noneMatch(Asking::is);
@@ -43,7 +45,9 @@ final class Signature {
         for (int i = 2; i < senses.size(); i++) {
             boolean range = senses.get(i - 1).is(Kind.DASH, Kind.TO, Kind.UNSURE);
             days |= range && senses.get(i).is(Kind.WEEKDAY) && senses.get(i - 2).is(Kind.WEEKDAY);
-            hours |= range && senses.get(i).is(Kind.NUMBER, Kind.CLOCK) && senses.get(i - 2).is(Kind.NUMBER, Kind.CLOCK);
+            hours |= range
+                    && senses.get(i).is(Kind.NUMBER, Kind.CLOCK)
+                    && senses.get(i - 2).is(Kind.NUMBER, Kind.CLOCK);
         }
         return days && hours;
     }

@@ -11,6 +11,10 @@ final class SplitSentences {
 
     private static final Kind[] OF_PRODUCT = {Kind.KIND, Kind.FORM, Kind.CODE, Kind.SIZE, Kind.UNIT, Kind.CASE};
 
+    private static final Kind[] ALTERS = {
+        Kind.NO, Kind.OLD, Kind.DROP, Kind.FORGET, Kind.UNSURE, Kind.ON, Kind.ON_ASKED, Kind.SET, Kind.SET_TO, Kind.ONLY
+    };
+
     private final String line;
     private final List<Sense> senses;
     private final List<List<Sense>> all = new ArrayList<>();
@@ -22,10 +26,32 @@ final class SplitSentences {
     }
 
     static List<List<Sense>> of(String line, List<Sense> senses) {
-        SplitSentences split = new SplitSentences(line, senses);
-        for (int i = 0; i < senses.size(); i++) split.take(i);
+        List<List<Sense>> asides = new ArrayList<>();
+        SplitSentences split = new SplitSentences(line, withoutAsides(senses, asides));
+        for (int i = 0; i < split.senses.size(); i++) split.take(i);
         split.end();
+        split.all.addAll(asides);
         return split.all;
+    }
+
+    /** "(please check the dates, the last were short)" says something of its own, and is read behind the rest. */
+    private static List<Sense> withoutAsides(List<Sense> senses, List<List<Sense>> asides) {
+        List<Sense> kept = new ArrayList<>();
+        for (int i = 0; i < senses.size(); i++) {
+            int end = i + 1;
+            while (senses.get(i).is(Kind.BRACKET)
+                    && end < senses.size()
+                    && !senses.get(end).is(Kind.BRACKET)) end++;
+            boolean whole = end > i + 1 && end < senses.size();
+            List<Sense> within = whole ? senses.subList(i + 1, end) : List.of();
+            boolean strange = within.stream().anyMatch(sense -> sense.is(Kind.UNKNOWN, Kind.PAST));
+            boolean alters = within.stream().anyMatch(sense -> sense.is(ALTERS));
+            if (strange && !alters && within.size() > 2 && !kept.isEmpty()) {
+                asides.add(List.copyOf(within));
+                i = end;
+            } else kept.add(senses.get(i));
+        }
+        return kept;
     }
 
     private void end() {

@@ -45,6 +45,16 @@ final class SpreadFigures {
         return only && behind.stream().filter(s -> s.is(Kind.ON)).count() > 1;
     }
 
+    /** "Thursday and Friday 2 trays each" */
+    private static boolean isOfDays(List<Sense> senses, int at) {
+        boolean ends = senses.subList(at + 1, senses.size()).stream().allMatch(s -> s.is(BESIDE) || s.is(Kind.BYE));
+        List<Sense> before = senses.subList(0, at);
+        long figures = before.stream().filter(s -> s.is(Kind.NUMBER, Kind.A)).count();
+        return ends
+                && figures == 1
+                && before.stream().filter(s -> s.is(Kind.ON)).count() > 1;
+    }
+
     private static int end(List<Sense> senses, List<List<Sense>> groups) {
         List<Sense> last = groups.get(groups.size() - 1);
         return senses.indexOf(last.get(last.size() - 1)) + 1;

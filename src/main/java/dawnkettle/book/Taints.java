@@ -37,7 +37,7 @@ final class Taints {
 
     /** Words without an order in them: figures may be among them ("we are 55 on Sunday"). */
     static boolean isRemark(Part part) {
-        boolean strange = part.has(Kind.UNKNOWN, Kind.PAST, Kind.REASON, Kind.HELLO, Kind.BYE);
+        boolean strange = part.has(Kind.UNKNOWN, Kind.PAST, Kind.REASON, Kind.HELLO, Kind.BYE, Kind.LAST_WEEK);
         return strange && !part.has(OF_PRODUCT) && !Leftover.isEntry(part);
     }
 
@@ -54,12 +54,13 @@ final class Taints {
     private void unsure(int at) {
         Part part = parts.get(at);
         boolean polite = part.has(Kind.HELLO, Kind.BYE) && !part.isOfOrder();
-        boolean before = at + 1 < parts.size() && isPreamble(at);
+        boolean before = isPreamble(at)
+                && part.senses().stream()
+                        .noneMatch(s -> isUnsure(s) && !s.value().equals("hour"));
         if (polite || before || part.senses().stream().noneMatch(Taints::isUnsure)) return;
         boolean entry = part.has(Kind.KIND, Kind.CODE) && part.has(Kind.NUMBER, Kind.A);
         boolean follows = parts.subList(at + 1, parts.size()).stream().anyMatch(next -> next.has(OF_PRODUCT));
-        if (part.senses().stream().anyMatch(s -> s.value().equals("if")))
-            uncertain.set(follows ? at : 0, parts.size());
+        if (part.senses().stream().anyMatch(s -> s.value().equals("if"))) uncertain.set(follows ? at : 0, parts.size());
         else if (entry && part.senses().stream().noneMatch(s -> s.value().equals("or"))) uncertain.set(at);
         else uncertain.set(0, parts.size());
     }
@@ -81,7 +82,7 @@ final class Taints {
 
     /** "Last order before the holidays:" */
     private boolean isPreamble(int at) {
-        return at == 0 && !parts.get(0).isOfOrder() && colon;
+        return colon && parts.subList(0, at + 1).stream().noneMatch(Part::isOfOrder);
     }
 
     /** Whether its last words ask for something. */
@@ -99,7 +100,7 @@ final class Taints {
     private void remark(int at, Part part) {
         boolean past = part.has(Kind.PAST, Kind.LAST, Kind.LAST_WEEK);
         boolean name = at == parts.size() - 1 && leftover.isName(part);
-        if (past) flows = true;
+        if (past && (part.has(Kind.PAST, Kind.LAST_WEEK) || !isPreamble(at))) flows = true;
         else if (!name && part.has(Kind.UNKNOWN) && goesOn(at)) flows = true;
         boolean bare = past && part.senses().get(0).is(Kind.PAST);
         if (bare && !asked) uncertain.set(0, at);
@@ -115,8 +116,10 @@ final class Taints {
     private void order(int at, Part part) {
         boolean before = Leftover.isStrangeBefore(part) && !Leftover.isEntry(part);
         boolean behind = Leftover.isStrangeBehind(part) && !Leftover.isEntry(part);
-        if (before) flows = true;
+        boolean past = part.has(Kind.PAST);
+        if (before || past) flows = true;
         if (flows) uncertain.set(at);
+        if (past && !asked) uncertain.set(0, at + 1);
         if (behind && !asked) uncertain.set(0, at + 1);
     }
 }

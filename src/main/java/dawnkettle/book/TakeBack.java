@@ -27,26 +27,38 @@ final class TakeBack {
         return senses;
     }
 
-    /** "2 buckets, actually 3," with no word behind the figure. */
+    /** "2 buckets, actually 3,", "6 firm, actually make that 12," with no word behind the figure. */
     private static boolean isActually(List<Sense> senses, int at) {
-        boolean before = at > 1 && senses.get(at - 1).is(Kind.COMMA, Kind.DASH) && senses.get(at - 2).is(OF_ENTRY);
-        boolean behind = at + 1 < senses.size() && senses.get(at + 1).is(Kind.NUMBER);
-        boolean ends = at + 2 >= senses.size() || senses.get(at + 2).is(Kind.COMMA, Kind.STOP, Kind.PARTED);
+        boolean before = at > 1
+                && senses.get(at - 1).is(Kind.COMMA, Kind.DASH)
+                && senses.get(at - 2).is(OF_ENTRY);
+        int figure = figure(senses, at);
+        boolean behind = figure < senses.size() && senses.get(figure).is(Kind.NUMBER);
+        boolean ends =
+                figure + 1 >= senses.size() || senses.get(figure + 1).is(Kind.COMMA, Kind.STOP, Kind.PARTED, Kind.DASH);
         return before && behind && ends && Asking.says(senses.get(at), "actually") && entry(senses, at - 2) >= 0;
+    }
+
+    private static int figure(List<Sense> senses, int at) {
+        int figure = at + 1;
+        while (figure < senses.size() && senses.get(figure).is(Kind.SET)) figure++;
+        return figure;
     }
 
     /** Where the figure of the entry stands that ends there; below nought where it has none. */
     private static int entry(List<Sense> senses, int last) {
         int first = last;
-        while (first >= 0 && (senses.get(first).is(OF_ENTRY) || senses.get(first).is(Kind.NOISE))) first--;
+        while (first >= 0
+                && (senses.get(first).is(OF_ENTRY) || senses.get(first).is(Kind.NOISE))) first--;
         return first >= 0 && senses.get(first).is(Kind.NUMBER) ? first : -1;
     }
 
     private static List<Sense> replaced(List<Sense> senses, int at) {
         List<Sense> kept = new ArrayList<>(senses);
-        int figure = entry(senses, at - 2);
-        kept.set(figure, senses.get(figure).to(Kind.NUMBER, senses.get(at + 1).value()));
-        kept.subList(at - 1, at + 2).clear();
+        int first = entry(senses, at - 2);
+        int last = figure(senses, at);
+        kept.set(first, senses.get(first).to(Kind.NUMBER, senses.get(last).value()));
+        kept.subList(at - 1, last + 1).clear();
         return kept;
     }
 

@@ -14,7 +14,8 @@ record Traps(Sentence sentence, FindProduct products) {
             if (senses.get(i).is(Kind.NUMBER) && senses.get(i - 1).is(Kind.DASH) && isCount(senses, i - 2)) return true;
         Sense last = senses.get(senses.size() - 1);
         for (int i = 1; i < senses.size(); i++)
-            if (senses.get(i - 1).is(Kind.NUMBER, Kind.A) && isOf(senses.get(i)) && !part.has(Kind.FORM, Kind.SIZE)) return true;
+            if (senses.get(i - 1).is(Kind.NUMBER, Kind.A) && isOf(senses.get(i)) && !part.has(Kind.FORM, Kind.SIZE))
+                return true;
         boolean by = senses.stream().anyMatch(s -> s != last && s.is(Kind.BY));
         boolean to = senses.stream().anyMatch(s -> s != last && s.is(Kind.TO))
                 && !part.has(Kind.SET_TO, Kind.SET)

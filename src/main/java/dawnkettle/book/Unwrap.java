@@ -32,7 +32,8 @@ final class Unwrap {
         List<Sense> before = lexicon.senses(line);
         List<Sense> behind = lexicon.senses(next);
         if (before.isEmpty() || behind.isEmpty() || next.contains("\t") || next.endsWith(":")) return false;
-        boolean small = Character.isLowerCase(next.charAt(0)) && before.get(before.size() - 1).is(Kind.NOISE, Kind.UNKNOWN, Kind.PAST, Kind.REASON);
+        boolean small = Character.isLowerCase(next.charAt(0))
+                && before.get(before.size() - 1).is(Kind.NOISE, Kind.UNKNOWN, Kind.PAST, Kind.REASON);
         boolean comma = line.endsWith(",");
         return (small || comma) && behind.stream().limit(3).noneMatch(sense -> sense.is(HEADS));
     }

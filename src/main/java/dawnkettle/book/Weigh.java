@@ -133,7 +133,7 @@ final class Weigh {
         int from = places.get(made.unit()) + 1;
         for (int i = about.nextSetBit(from); i >= 0; i = about.nextSetBit(i + 1)) {
             Optional<Days> days = daysOf.get(i);
-            boolean elsewhere = !units.get(i).words().endsWith("?")
+            boolean elsewhere = (units.get(i).hasDays() || !units.get(i).words().endsWith("?"))
                     && days.isPresent()
                     && days.get().asked().isEmpty()
                     && !days.get().days().contains(made.wish().day());

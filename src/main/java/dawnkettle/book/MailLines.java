@@ -69,11 +69,13 @@ final class MailLines {
 
     /** "Kind regards, Barnaby": what comes after is a name and an address. */
     boolean signsOff(String line) {
+        if (line.length() > OwnLines.LONGEST_LINE) return false;
         return line.matches("-- ?|_{2,}") || Signature.begins(lexicon.senses(line), line);
     }
 
     /** Below the name only what looks like an order counts. */
     boolean isOfOrder(String line) {
+        if (line.length() > OwnLines.LONGEST_LINE) return true;
         List<Sense> senses = lexicon.senses(line);
         if (Signature.isAddress(senses, line)) return false;
         int first = !senses.isEmpty() && line.strip().matches("(?iU)(?:for|on|para)\\b.*") ? 1 : 0;
@@ -88,10 +90,10 @@ final class MailLines {
                 .toList();
         boolean one = product.stream().filter(s -> s.is(Kind.KIND, Kind.CODE)).count() == 1
                 && lexicon.senses(subject).stream().noneMatch(s -> s.is(Kind.NUMBER, Kind.NO, Kind.DROP, Kind.UNSURE));
-        boolean named = read.stream()
+        boolean named = one && read.stream()
                 .flatMap(line -> lexicon.senses(line).stream())
                 .anyMatch(s -> s.is(Kind.KIND, Kind.CODE, Kind.FORM));
-        if (!one || named) return read;
+        if (!one || named || read.stream().anyMatch(line -> line.length() > OwnLines.LONGEST_LINE)) return read;
         String words = subject.substring(
                 product.get(0).from(), product.get(product.size() - 1).until());
         return read.stream()

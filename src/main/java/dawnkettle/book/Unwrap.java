@@ -20,7 +20,8 @@ final class Unwrap {
         boolean open = false;
         for (String line : lines) {
             String before = whole.isEmpty() ? "" : whole.get(whole.size() - 1);
-            if (open && goesOn(before, line, lexicon)) whole.set(whole.size() - 1, before + " " + line);
+            boolean fits = before.length() + line.length() < OwnLines.LONGEST_LINE;
+            if (open && fits && goesOn(before, line, lexicon)) whole.set(whole.size() - 1, before + " " + line);
             else whole.add(line);
             open = line.length() >= WIDE && !line.matches(".*[.:!?;]|.*\\t.*");
         }

@@ -90,9 +90,10 @@ final class MailLines {
                 .toList();
         boolean one = product.stream().filter(s -> s.is(Kind.KIND, Kind.CODE)).count() == 1
                 && lexicon.senses(subject).stream().noneMatch(s -> s.is(Kind.NUMBER, Kind.NO, Kind.DROP, Kind.UNSURE));
-        boolean named = one && read.stream()
-                .flatMap(line -> lexicon.senses(line).stream())
-                .anyMatch(s -> s.is(Kind.KIND, Kind.CODE, Kind.FORM));
+        boolean named = one
+                && read.stream()
+                        .flatMap(line -> lexicon.senses(line).stream())
+                        .anyMatch(s -> s.is(Kind.KIND, Kind.CODE, Kind.FORM));
         if (!one || named || read.stream().anyMatch(line -> line.length() > OwnLines.LONGEST_LINE)) return read;
         String words = subject.substring(
                 product.get(0).from(), product.get(product.size() - 1).until());

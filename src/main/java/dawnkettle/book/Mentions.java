@@ -17,9 +17,10 @@ final class Mentions {
     /** It heads what follows, or is not to be relied on, or is none of delivery at all: "the fair is on Saturday." */
     static List<Piece> settled(List<Piece> pieces, Sentence sentence) {
         boolean wanted = pieces.stream().anyMatch(Want.class::isInstance);
+        if (wanted) return pieces;
         boolean strange = pieces.stream().anyMatch(Doubt.class::isInstance)
                 || pieces.stream().anyMatch(Talk.class::isInstance) && isStrange(sentence);
-        if (wanted || !strange || isHead(sentence)) return pieces;
+        if (!strange || isHead(sentence)) return pieces;
         if (sentence.has(Kind.PAST) && !sentence.has(Kind.COLON) || isRemark(sentence))
             return pieces.stream().filter(piece -> !(piece instanceof Days)).toList();
         return pieces.stream()

@@ -34,6 +34,8 @@ final class DayTable {
 
     private static boolean isOfHead(String line, Sense sense) {
         boolean bar = sense.is(Kind.NOISE) && line.charAt(sense.from()) == '|';
+        int cell = line.matches(".*[\t|].*") ? Math.max(line.indexOf('\t'), line.indexOf('|', 1)) : 0;
+        if (sense.is(Kind.NOISE, Kind.UNKNOWN) && sense.until() <= cell) return true;
         return bar || sense.is(Kind.ON, Kind.ON_ASKED, Kind.STOP) || sense.is(Kind.NOISE) && sense.from() == 0;
     }
 
@@ -82,6 +84,7 @@ final class DayTable {
                     && cells.get(many + 2).isEmpty();
             if (framed) cells.subList(0, many + 2).remove(0);
             if (framed) cells.remove(many + 1);
+            while (cells.size() > 1 && cells.size() < many + 1) cells.add("");
         } else if (senses.size() > many) {
             int from = senses.size() - many;
             cells.add(line.substring(0, senses.get(from - 1).until()));
@@ -91,7 +94,9 @@ final class DayTable {
         boolean whole = cells.size() == many + 1
                 && cells.get(0).matches(".*\\p{L}.*")
                 && cells.subList(1, many + 1).stream().allMatch(cell -> cell.matches("\\d*|[-–—]+"));
-        boolean moreBefore = cells.size() == many + 1 && cells.get(0).matches(".*\\s(?:\\d+|[-–—])");
+        boolean moreBefore = cells.size() == many + 1
+                && !line.matches(".*[\t|].*")
+                && cells.get(0).matches(".*\\s(?:\\d+|[-–—])");
         return whole && !moreBefore ? Optional.of(cells) : Optional.empty();
     }
 }

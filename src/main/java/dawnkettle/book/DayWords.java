@@ -37,12 +37,35 @@ record DayWords(List<Sense> senses) {
         int figures = 0;
         boolean within = false;
         for (int i = number; i < senses.size() && !is(i, Kind.COMMA, Kind.PARTED, Kind.STOP, Kind.WEEKDAY); i++) {
-            boolean product = is(i, Kind.KIND, Kind.CODE);
+            boolean product = is(i, Kind.KIND, Kind.CODE) || !within && is(i, Kind.FORM);
             if (product && !within) products++;
             if (is(i, Kind.NUMBER, Kind.DOZEN, Kind.A)) figures++;
             if (!is(i, Kind.NOISE)) within = product || within && is(i, Kind.FORM, Kind.UNIT, Kind.SIZE);
         }
         return products > 1 && figures == products;
+    }
+
+    /** "Friday 18 firm, 6 medium": as a date the figure would leave its product without one. */
+    boolean isAloneWithProduct(int number) {
+        int at = number + 1;
+        while (is(at, Kind.NOISE, Kind.UNIT, Kind.CASE, Kind.TIMES, Kind.GRADE)) at++;
+        if (!is(at, Kind.KIND, Kind.CODE, Kind.FORM)) return false;
+        while (is(at, Kind.KIND, Kind.CODE, Kind.FORM, Kind.UNIT, Kind.SIZE, Kind.MEASURE, Kind.NOISE)) at++;
+        return !is(at, Kind.NUMBER, Kind.DOZEN, Kind.A, Kind.COLON, Kind.DASH, Kind.TIMES);
+    }
+
+    /** "Firm: Fri 12, Sat 18" */
+    boolean isOneProductByDays() {
+        int products = 0;
+        int counted = 0;
+        int days = 0;
+        for (int i = 0; i < senses.size(); i++) {
+            if (is(i, Kind.KIND, Kind.CODE)) products++;
+            if (is(i, Kind.WEEKDAY)) days++;
+            if (is(i, Kind.WEEKDAY) && is(i + 1, Kind.NUMBER)) counted++;
+            if (is(i, Kind.NUMBER) && !is(i - 1, Kind.WEEKDAY)) return false;
+        }
+        return products == 1 && days > 1 && counted == days;
     }
 
     boolean isDate(int index) {
@@ -60,14 +83,6 @@ record DayWords(List<Sense> senses) {
 
     boolean isWord(int index) {
         return sense(index).until() - sense(index).from() > 4;
-    }
-
-    /** "Thur." with its dot. */
-    boolean isShortened(int at) {
-        return is(at + 1, Kind.STOP)
-                && at + 2 < senses.size()
-                && sense(at).until() - sense(at).from() <= 5
-                && sense(at + 1).from() == sense(at).until();
     }
 
     boolean written(int from) {

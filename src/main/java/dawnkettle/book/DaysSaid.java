@@ -19,6 +19,7 @@ final class DaysSaid {
     /** Nobody orders fresh tofu for later; a figure beyond it was meant otherwise. */
     static final int FARTHEST_DAYS = 60;
 
+    static final String LATE = "That day is too late to be ordered for.";
     static final String APART = "The weekday and the date do not go together; which is meant?";
 
     private final LocalDate mail;
@@ -80,6 +81,11 @@ final class DaysSaid {
         return forward(said, following(weekday));
     }
 
+    /** Whether the van comes on a weekday within the week after the mail. */
+    boolean delivers(int weekday) {
+        return context.delivers().test(following(DayOfWeek.of(weekday)));
+    }
+
     private Sense forward(Sense said, LocalDate day) {
         if (day.isBefore(latest))
             return asked(said, "The day goes back behind the one before it; please write the date.");
@@ -105,13 +111,13 @@ final class DaysSaid {
     }
 
     Sense inDays(Sense said, int days) {
-        if (days <= 0) return asked(said, "That day is too late to be ordered for.");
+        if (days <= 0) return asked(said, LATE);
         return checked(said, mail.plusDays(days));
     }
 
     private Sense checked(Sense said, LocalDate day) {
         if (anyDay) return said.to(Kind.ON, day.toString());
-        if (!day.isAfter(mail)) return asked(said, "That day is too late to be ordered for.");
+        if (!day.isAfter(mail)) return asked(said, LATE);
         if (ChronoUnit.DAYS.between(mail, day) > FARTHEST_DAYS)
             return asked(said, "That day is far away; is it meant?");
         latest = day.isAfter(latest) ? day : latest;
@@ -153,10 +159,18 @@ final class DaysSaid {
             if (parts.length > 2)
                 return withYear(List.of(first, second, Integer.parseInt(parts[2])), written.contains("."), weekday);
             if (written.contains(".") && !dayFirst && mayBeEither(first, second)) return Optional.empty();
-            return written.contains(".") || dayFirst ? dayFirst(first, second, weekday) : monthFirst(first, second);
+            if (written.contains(".") || dayFirst) return dayFirst(first, second, weekday);
+            return isOnlyDayFirst(first, second, weekday) ? monthDay(second, first) : monthFirst(first, second);
         } catch (DateTimeException | NumberFormatException | ArrayIndexOutOfBoundsException e) {
             return Optional.empty();
         }
+    }
+
+    /** "Sat 5/12" in December: only with the day first it is a Saturday and near. */
+    private boolean isOnlyDayFirst(int first, int second, Optional<DayOfWeek> weekday) {
+        if (weekday.isEmpty() || first > 12 || second > 12) return false;
+        Optional<LocalDate> read = monthDay(second, first).filter(day -> day.getDayOfWeek() == weekday.get());
+        return isNear(read) && !isNear(monthDay(first, second));
     }
 
     /** "2.1." can be of January or of February, where both are near. */

@@ -109,9 +109,17 @@ final class Decide {
 
     private static boolean clash(Made one, Made other) {
         if (!one.wish().day().equals(other.wish().day())) return false;
+        if (isCopyAndChange(one, other) || isCopyAndChange(other, one)) return false;
         if (isCopyAndMore(one, other) || isCopyAndMore(other, one)) return false;
         String product = product(one.wish());
         return product.isEmpty() || product(other.wish()).isEmpty() || product.equals(product(other.wish()));
+    }
+
+    /** "The same as last Friday, but no pouches": in one sentence, the change behind. */
+    private static boolean isCopyAndChange(Made one, Made other) {
+        return one.wish() instanceof OrderWish.SameAs
+                && (other.wish() instanceof OrderWish.SetTo || other.wish() instanceof OrderWish.Drop)
+                && one.unit() == other.unit();
     }
 
     /** "The same as Friday, and one tray of pouches more" */

@@ -39,8 +39,13 @@ final class Figures {
         for (int at = 0; at < senses.size(); )
             at += figures.take(senses.get(at), senses.subList(at + 1, senses.size()));
         return figures.made.stream().anyMatch(sense -> sense.is(Kind.SET_TO))
-                ? withoutFrom(figures.made)
+                ? withoutFrom(figures.made.stream().map(Figures::upTo).toList())
                 : figures.made;
+    }
+
+    /** "Bump the ginger up to 20" */
+    private static Sense upTo(Sense sense) {
+        return sense.is(Kind.VAGUE) && sense.value().equals("to") ? sense.to(Kind.TO, "") : sense;
     }
 
     /** "Change the medium from 1 bucket to 2 buckets": what it was says nothing new. */
@@ -66,6 +71,16 @@ final class Figures {
         Sense last = rest.size() < 2 ? END : rest.get(1);
         int clock = clock(one, next);
         if (clock > 0) return clock;
+        if (isHour(one, next, last)) return put(one.through(next, Kind.NOISE, "")) + 1;
+        if (one.is(Kind.MORE) && one.value().equals("top") && next.is(Kind.NUMBER))
+            return put(one.through(next, Kind.MORE, "")) + 1;
+        if (one.is(Kind.UNKNOWN) && one.value().equals("@") && next.value().matches("\\d+\\.\\d\\d"))
+            return put(one.through(next, Kind.NOISE, "")) + 1;
+        if (one.is(Kind.REFERENCE)) return reference(one, rest);
+        if (isSizeBefore(one, rest)) return put(one.to(Kind.SIZE, one.value()));
+        if (isOrigin(one, next)) return put(one.to(Kind.NOISE, ""));
+        if (one.is(Kind.OLD) && one.value().equals("was") && !next.is(Kind.NUMBER, Kind.A))
+            return put(one.to(Kind.PAST, ""));
         if (isTwice(one, rest)) return number(one, rest.get(2), one.value(), 4);
         if (one.is(Kind.UNKNOWN) && one.value().equals("½")) return number(one, one, "0.5", 1);
         if (one.is(Kind.DATE) && one.value().equals("1/2") && next.is(Kind.CASE)) return number(one, one, "0.5", 1);
@@ -74,8 +89,14 @@ final class Figures {
             return number(one, next, one.value() + ".5", 2);
         if (one.is(Kind.AND_HALF) && next.is(Kind.DOZEN)) return andHalfDozen(one, next);
         if (one.is(Kind.NUMBER) && next.is(Kind.AND_HALF)) return number(one, next, one.value() + ".5", 2);
+        if (next.is(Kind.DOZEN) && last.is(Kind.AND_HALF) && one.is(Kind.A, Kind.NUMBER))
+            return dozenAndHalf(one, next, last);
+        if (one.is(Kind.DOZEN) && next.is(Kind.AND_HALF))
+            return 1 + dozenAndHalf(one.to(Kind.NUMBER, "1"), one, next) - 2;
         if (one.is(Kind.NUMBER) && next.is(Kind.DOZEN)) return dozens(one, next);
         if (one.is(Kind.A) && next.is(Kind.DOZEN)) return number(one, next, next.value(), 2);
+        if (one.is(Kind.NUMBER) && one.value().equals("1") && next.is(Kind.HALF_CASE))
+            return cases(one, next, "0.5", 2);
         if (one.is(Kind.DOZEN)) return number(one, one, one.value(), 1);
         if (one.is(Kind.HALF_CASE)) return cases(one, one, "0.5", 1);
         if (one.is(Kind.A) && next.is(Kind.CASE_AND_HALF)) return cases(one, next, "1.5", 2);
@@ -102,6 +123,40 @@ final class Figures {
         return both ? 2 : 1;
     }
 
+    /** "By 9", "after 1"; not "reduce it by 2", "after 2 cases". */
+    private boolean isHour(Sense one, Sense next, Sense last) {
+        boolean before = one.is(Kind.BY) || one.is(Kind.UNSURE) && one.value().equals("hour");
+        boolean counts = last.is(DayWords.QUANTIFIED) || last.is(Kind.MONTH, Kind.PARTED, Kind.DASH, Kind.ORDINAL);
+        return before
+                && next.is(Kind.NUMBER)
+                && next.value().matches("\\d|1[0-2]")
+                && !counts
+                && made.stream().noneMatch(sense -> sense.is(Kind.SET_TO, Kind.SET));
+    }
+
+    /** "Order no. 118": nothing that is ordered. @return how many senses were taken */
+    private int reference(Sense one, List<Sense> rest) {
+        int at = 0;
+        while (at < rest.size() && at < 2 && rest.get(at).is(Kind.STOP, Kind.COLON, Kind.NOISE)) at++;
+        boolean counted = at + 1 < rest.size() && rest.get(at + 1).is(DayWords.QUANTIFIED);
+        boolean number = at < rest.size() && rest.get(at).is(Kind.NUMBER, Kind.UNKNOWN);
+        if (!number || counted) return put(one.to(Kind.UNSURE, ""));
+        return put(one.through(rest.get(at), Kind.NOISE, "")) + at + 1;
+    }
+
+    /** "Firm 400, one dozen" */
+    private boolean isSizeBefore(Sense one, List<Sense> rest) {
+        boolean behind = one.is(Kind.NUMBER)
+                && !made.isEmpty()
+                && made.get(made.size() - 1).is(Kind.KIND, Kind.FORM);
+        boolean sized = sizes.contains("g" + one.value()) || sizes.contains("ml" + one.value());
+        boolean figure = rest.size() > 1
+                && rest.get(0).is(Kind.COMMA, Kind.COLON, Kind.DASH)
+                && rest.get(1).is(Kind.NUMBER, Kind.A, Kind.DOZEN);
+        boolean another = rest.stream().limit(4).skip(2).anyMatch(s -> s.is(Kind.KIND, Kind.CODE, Kind.FORM));
+        return behind && sized && figure && !another;
+    }
+
     private boolean begins() {
         return made.isEmpty() || made.get(made.size() - 1).is(Kind.COMMA, Kind.PARTED, Kind.COLON, Kind.ON);
     }
@@ -114,6 +169,13 @@ final class Figures {
                 && (last.is(Kind.SIZE, Kind.NUMBER))
                 && behindProduct
                 && contents.contains(one.value());
+    }
+
+    /** "From the canteen"; not "from 6", "from Monday". */
+    private static boolean isOrigin(Sense one, Sense next) {
+        return one.is(Kind.UNSURE)
+                && one.value().equals("from")
+                && !next.is(Kind.NUMBER, Kind.A, Kind.ON, Kind.ON_ASKED, Kind.DAY, Kind.DOZEN);
     }
 
     /** "Two (2)" */
@@ -145,6 +207,13 @@ final class Figures {
         made.add(and.to(Kind.PARTED, ""));
         BigDecimal half = new BigDecimal(dozen.value()).divide(BigDecimal.valueOf(2));
         return number(and, dozen, half.toPlainString(), 2);
+    }
+
+    /** "A dozen and a half": 18. */
+    private int dozenAndHalf(Sense many, Sense dozen, Sense half) {
+        BigDecimal count = many.is(Kind.A) ? BigDecimal.ONE : new BigDecimal(many.value());
+        BigDecimal all = count.add(new BigDecimal("0.5")).multiply(new BigDecimal(dozen.value()));
+        return number(many, half, all.stripTrailingZeros().toPlainString(), 3);
     }
 
     private int dozens(Sense many, Sense dozen) {

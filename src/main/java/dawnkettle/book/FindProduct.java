@@ -3,6 +3,7 @@ package dawnkettle.book;
 import dawnkettle.book.Sense.Kind;
 import dawnkettle.shop.Pack;
 import dawnkettle.shop.Product;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -22,14 +23,48 @@ final class FindProduct {
         Set<String> codes = values(words, Kind.CODE);
         Set<String> kinds = values(words, Kind.KIND);
         if (codes.size() > 1 || kinds.size() > 1) return Optional.empty();
-        List<Product> fitting = context.products().stream()
-                .filter(product -> fits(product, words))
-                .toList();
+        List<Product> fitting = graded(
+                context.products().stream()
+                        .filter(product -> fits(product, words))
+                        .toList(),
+                words);
         boolean named = !kinds.isEmpty() || !codes.isEmpty();
         if (!named && values(words, Kind.FORM).isEmpty()) return Optional.empty();
         if (fitting.size() == 1) return only(fitting, words);
-        if (!named) return Optional.empty();
+        if (!named && fitting.stream().anyMatch(product -> product.packing().pack() == Pack.BUCKET))
+            return Optional.empty();
         return only(fitting.stream().filter(this::isUsual).toList(), words);
+    }
+
+    /** "Small" and "big" where two are sold, or where the customer's usual ones decide. */
+    private List<Product> graded(List<Product> fitting, List<Sense> words) {
+        Set<String> grades = values(words, Kind.GRADE);
+        if (grades.isEmpty() || fitting.size() < 2) return grades.size() > 1 ? List.of() : fitting;
+        boolean small = grades.equals(Set.of("small"));
+        List<Product> sorted = fitting.stream()
+                .sorted(Comparator.comparingLong(product -> product.net().milligrams()))
+                .toList();
+        Product least = sorted.get(0);
+        if (sorted.size() == 2) return List.of(small ? least : sorted.get(1));
+        List<Product> usual = sorted.stream().filter(this::isUsual).toList();
+        if (usual.isEmpty() || grades.size() > 1) return List.of();
+        Product last = usual.get(usual.size() - 1);
+        if (small) return usual.contains(least) ? List.of(least) : List.of();
+        boolean greater = usual.size() > 1 || sorted.indexOf(last) == 1 && !isPlain(last);
+        return last != least && greater ? List.of(last) : List.of();
+    }
+
+    /** Whether it is what the bare word of its kind means. */
+    private boolean isPlain(Product product) {
+        return context.products().stream()
+                        .filter(other -> other.recipe().equals(product.recipe()))
+                        .filter(other ->
+                                other.packing().pack() == product.packing().pack())
+                        .filter(other -> name(other).startsWith(product.recipe()))
+                        .mapToInt(other -> other.name().length())
+                        .min()
+                        .orElse(0)
+                == product.name().length();
     }
 
     private Optional<Product> only(List<Product> fitting, List<Sense> words) {

@@ -45,6 +45,9 @@ final class Lexicon {
     private final Spelling spelling = new Spelling();
     private final Map<String, List<Sense>> read = new HashMap<>();
     private final boolean dayFirst;
+    /** Whether the mail writes "6 x milk" as well, so that its x is no part of a name. */
+    private boolean times;
+
     /** How many words the longest phrase has that begins with a word. */
     private final Map<String, Integer> longest = new HashMap<>();
 
@@ -58,6 +61,7 @@ final class Lexicon {
         OrderWords main = main(lists, mail);
         Lexicon made = new Lexicon(main.meanings().containsValue("order_of_dates day"));
         lists.remove(main);
+        made.times = isTimes(mail);
         made.addAll(main, "");
         for (Product product : context.products()) {
             made.addCode(product.code());
@@ -66,9 +70,20 @@ final class Lexicon {
         kindsByName(context.products()).forEach(made::add);
         made.phrases.forEach(made.spelling::learn);
         for (OrderWords other : lists) made.addAll(other, "number ");
+        if (!context.names().isEmpty())
+            made.phrases.put(Word.phrase(context.names().get(context.names().size() - 1)), "noise house");
         context.names().forEach(made::addName);
         made.phrases.keySet().forEach(made.spelling::accept);
         return made;
+    }
+
+    private static boolean isTimes(List<Word> mail) {
+        for (int i = 2; i < mail.size(); i++)
+            if (mail.get(i - 1).bare().equals("x")
+                    && mail.get(i - 2).isFigure()
+                    && mail.get(i).isLetters()
+                    && !mail.get(i).bare().startsWith("firm")) return true;
+        return false;
     }
 
     private static OrderWords main(List<OrderWords> lists, List<Word> mail) {
@@ -114,9 +129,9 @@ final class Lexicon {
 
     /** The customer's name or the shop's, whole and word by word, says nothing about an order. */
     private void addName(String name) {
-        add(name, "noise");
+        add(name, "noise name");
         for (Word word : Word.in(name))
-            if (word.isLetters() && word.bare().length() > 2) phrases.putIfAbsent(word.bare(), "noise");
+            if (word.isLetters() && word.bare().length() > 2) phrases.putIfAbsent(word.bare(), "noise name");
     }
 
     private void measure(String phrase) {
@@ -168,7 +183,8 @@ final class Lexicon {
         boolean dated = words.get(at + 1).isFigure()
                 && (behind.startsWith("month")
                         || word.bare().length() == 2 && words.get(at + 2).bare().equals(":"));
-        if (!dated) return "";
+        boolean lettered = before.isEmpty() && words.get(at + 1).bare().equals(":");
+        if (!dated && !lettered) return "";
         Set<String> days = new TreeSet<>();
         phrases.forEach((phrase, meaning) -> {
             if (meaning.startsWith("weekday") && phrase.startsWith(word.bare()))
@@ -185,7 +201,7 @@ final class Lexicon {
             Optional<String> meaning = meaning(those);
             if (meaning.isEmpty()) continue;
             if (manyTimes(those, senses)) {
-                other = isApart(words, at) ? " " + meaning.get() : "";
+                other = isApart(words, at) && !times ? " " + meaning.get() : "";
                 continue;
             }
             senses.add(sense(
@@ -217,8 +233,9 @@ final class Lexicon {
                 .or(() -> Optional.ofNullable(phrases.get(singular(joined))).map(Lexicon::ofMany));
     }
 
-    /** "On Fridays" is no single day. */
+    /** "On Fridays" is no single day, and who "takes" something is somebody else. */
     private static String ofMany(String meaning) {
+        if (meaning.equals("noise want")) return "unknown";
         return meaning.startsWith("weekday") ? "unsure" : meaning;
     }
 

@@ -17,6 +17,8 @@ final class MailLines {
         Kind.KIND, Kind.CODE, Kind.DROP, Kind.SKIP, Kind.FORGET, Kind.SET, Kind.SET_TO
     };
 
+    private static final Kind[] BARE = {Kind.NUMBER, Kind.NOISE, Kind.COMMA, Kind.MORE, Kind.OLD, Kind.NO, Kind.BYE};
+
     private final Lexicon lexicon;
     private final OrderReading context;
     private final LocalDate date;
@@ -67,26 +69,46 @@ final class MailLines {
 
     /** "Kind regards, Barnaby": what comes after is a name and an address. */
     boolean signsOff(String line) {
-        List<Sense> senses = lexicon.senses(line);
-        long names = senses.stream()
-                .filter(sense -> sense.is(Kind.UNKNOWN, Kind.MONTH))
-                .count();
-        boolean only = senses.stream()
-                .allMatch(s -> s.is(Kind.BYE, Kind.NOISE, Kind.COMMA, Kind.STOP, Kind.DASH, Kind.UNKNOWN, Kind.MONTH));
-        boolean bye = senses.stream().anyMatch(sense -> sense.is(Kind.BYE));
-        return line.matches("-- ?|_{2,}") || only && bye && names <= 3;
+        if (line.length() > OwnLines.LONGEST_LINE) return false;
+        return line.matches("-- ?|_{2,}") || Signature.begins(lexicon.senses(line), line);
     }
 
     /** Below the name only what looks like an order counts. */
     boolean isOfOrder(String line) {
+        if (line.length() > OwnLines.LONGEST_LINE) return true;
         List<Sense> senses = lexicon.senses(line);
+        if (Signature.isAddress(senses, line)) return false;
         int first = !senses.isEmpty() && line.strip().matches("(?iU)(?:for|on|para)\\b.*") ? 1 : 0;
         boolean day = senses.size() > first && senses.get(first).is(Kind.WEEKDAY, Kind.DAY, Kind.DATE);
         return day || senses.stream().anyMatch(sense -> sense.is(OF_ORDER));
     }
 
+    /** "18 on Wednesday, 12 on Friday" below the subject "firm": the one product of a mail that names none below it. */
+    List<String> withProduct(String subject, List<String> read) {
+        List<Sense> product = lexicon.senses(subject).stream()
+                .filter(sense -> sense.is(Kind.KIND, Kind.CODE, Kind.FORM, Kind.SIZE, Kind.GRADE))
+                .toList();
+        boolean one = product.stream().filter(s -> s.is(Kind.KIND, Kind.CODE)).count() == 1
+                && lexicon.senses(subject).stream().noneMatch(s -> s.is(Kind.NUMBER, Kind.NO, Kind.DROP, Kind.UNSURE));
+        boolean named = one
+                && read.stream()
+                        .flatMap(line -> lexicon.senses(line).stream())
+                        .anyMatch(s -> s.is(Kind.KIND, Kind.CODE, Kind.FORM));
+        if (!one || named || read.stream().anyMatch(line -> line.length() > OwnLines.LONGEST_LINE)) return read;
+        String words = subject.substring(
+                product.get(0).from(), product.get(product.size() - 1).until());
+        return read.stream()
+                .map(line -> lexicon.senses(line).stream().anyMatch(s -> s.is(Kind.NUMBER, Kind.DOZEN))
+                                && !Signature.isAddress(lexicon.senses(line), line)
+                        ? words + ": " + line
+                        : line)
+                .toList();
+    }
+
     List<Unit> units(String line) {
-        List<Sense> senses = nextWeek(lexicon.senses(line));
+        if (Signature.isAddress(lexicon.senses(line), line))
+            return List.of(new Unit(List.of(new Piece.Talk(line)), line));
+        List<Sense> senses = nextWeek(TakeBack.in(lexicon.senses(line)));
         clouded |= senses.stream().anyMatch(sense -> sense.is(Kind.FORGET));
         if (table.isPresent()
                 && table.get().goesOnIn(SayDays.in(senses, new DaysSaid(date, context, lexicon.dayFirst()))))
@@ -104,7 +126,9 @@ final class MailLines {
 
     private Unit read(Sentence sentence) {
         return new Unit(
-                settled(ReadSentence.of(sentence, context), sentence), sentence.words(), Traps.asksFor(sentence));
+                Mentions.settled(ReadSentence.of(sentence, context), sentence),
+                sentence.words(),
+                Traps.asksFor(sentence));
     }
 
     private List<Unit> entry(String entry) {
@@ -185,12 +209,20 @@ final class MailLines {
     private static boolean isTurn(Sentence sentence) {
         boolean named = sentence.has(Kind.KIND, Kind.FORM, Kind.CODE);
         boolean skips = sentence.has(Kind.DROP) && sentence.has(Kind.ON) && !sentence.has(Kind.NUMBER);
-        boolean turns = sentence.has(Kind.SET, Kind.SET_TO, Kind.ONLY)
-                || sentence.has(Kind.DROP) && !skips
-                || sentence.has(Kind.OLD, Kind.NO) && sentence.has(Kind.NUMBER)
-                || sentence.senses().stream().allMatch(s -> s.is(Kind.NUMBER, Kind.NOISE, Kind.COMMA, Kind.MORE))
-                        && sentence.has(Kind.NUMBER);
-        return turns && !named && (sentence.has(Kind.NUMBER) || !sentence.has(Kind.UNKNOWN));
+        boolean bare = sentence.senses().stream().allMatch(s -> s.is(BARE))
+                && sentence.has(Kind.NUMBER, Kind.OLD, Kind.NO)
+                && sentence.senses().stream()
+                        .noneMatch(s -> Asking.says(s, "name") || s.value().matches("\\d+\\.\\d\\d"));
+        return !named && (bare || sentence.parts().stream().anyMatch(part -> isTurn(part, sentence, skips)));
+    }
+
+    private static boolean isTurn(Sentence.Part part, Sentence sentence, boolean skips) {
+        boolean turns = part.has(Kind.SET, Kind.SET_TO, Kind.ONLY)
+                || part.has(Kind.DROP) && !skips
+                || part.has(Kind.OLD) && part.has(Kind.NUMBER)
+                || part.has(Kind.NO) && sentence.has(Kind.NUMBER);
+        boolean figure = part.has(Kind.NUMBER) || part.has(Kind.NO);
+        return turns && !part.has(Kind.UNKNOWN) && (figure || !sentence.has(Kind.UNKNOWN));
     }
 
     /** "For next week we need:" moves the weekdays that follow; said otherwise, it makes all of it uncertain. */
@@ -221,23 +253,5 @@ final class MailLines {
                 || senses.get(to - 1).is(Kind.COLON)
                 || senses.get(to).is(Kind.STOP);
         return begins && ends;
-    }
-
-    /** A day in a sentence that is not understood is not to be relied on. */
-    private static List<Piece> settled(List<Piece> pieces, Sentence sentence) {
-        boolean wanted = pieces.stream().anyMatch(Piece.Want.class::isInstance);
-        boolean strange = pieces.stream()
-                .anyMatch(piece -> piece instanceof Piece.Doubt
-                        || piece instanceof Piece.Talk && !sentence.has(Kind.HELLO, Kind.BYE));
-        if (wanted || !strange) return pieces;
-        if (sentence.has(Kind.PAST) && !sentence.has(Kind.COLON))
-            return pieces.stream().filter(piece -> !(piece instanceof Days)).toList();
-        return pieces.stream().map(MailLines::asked).toList();
-    }
-
-    private static Piece asked(Piece piece) {
-        if (!(piece instanceof Days said) || !said.asked().isEmpty()) return piece;
-        return new Days(
-                said.days(), "The day is in words that we do not understand; which is meant?", false, said.words());
     }
 }

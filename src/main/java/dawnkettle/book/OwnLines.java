@@ -10,13 +10,17 @@ import java.util.regex.Pattern;
  *
  * @param lines own lines, none blank, without quotations
  * @param quoted whether something was left out as quoted or forwarded
+ * @param forwarded what is sent on below them, if anything is
  */
-record OwnLines(List<String> lines, boolean quoted) {
+record OwnLines(List<String> lines, boolean quoted, Forwarded forwarded) {
     /** No order has more; what comes after is not read but asked about as one. */
     static final int MOST_LINES = 400;
 
     /** Letters; what is longer is asked about (common practice, no source). */
     static final int LONGEST_LINE = 2_000;
+
+    private static final Pattern FORWARDED =
+            Pattern.compile("(?i)[-_ ]{2,}\\s*(?:forwarded message|mensaje reenviado)\\b.*|begin forwarded message:?");
 
     private static final Pattern QUOTE_HEAD =
             Pattern.compile("(?i)(?:on|el|am|le)\\b.{0,200}(?:wrote|escribi[oó]|schrieb|a écrit)\\s*:?\\s*");
@@ -36,11 +40,8 @@ record OwnLines(List<String> lines, boolean quoted) {
     }
 
     static OwnLines of(String body) {
-        List<String> all = PlainBody.of(body)
-                .lines()
-                .map(String::strip)
-                .filter(line -> !line.isEmpty())
-                .toList();
+        List<String> written = PlainBody.of(body).lines().map(String::strip).toList();
+        List<String> all = written.stream().filter(line -> !line.isEmpty()).toList();
         List<String> own = new ArrayList<>();
         boolean quoted = false;
         for (int i = 0; i < all.size(); i++) {
@@ -53,7 +54,23 @@ record OwnLines(List<String> lines, boolean quoted) {
                 if (!QUOTE_HEAD.matcher(line).matches()) i++;
             } else if (!DEVICE.matcher(line).matches()) own.add(line);
         }
-        return new OwnLines(unnumbered(own), quoted);
+        return new OwnLines(unnumbered(own), quoted, forwarded(written));
+    }
+
+    private static Forwarded forwarded(List<String> all) {
+        for (int i = 0; i < all.size(); i++) {
+            if (!FORWARDED.matcher(all.get(i)).matches()) continue;
+            int from = i + 1;
+            while (from < all.size() && all.get(from).isEmpty()) from++;
+            int until = from;
+            while (until < all.size() && !all.get(until).isEmpty()) until++;
+            List<String> below = all.subList(until, all.size()).stream()
+                    .filter(line -> !line.isEmpty())
+                    .toList();
+            boolean again = below.stream().anyMatch(line -> startsOld(line, "") || line.startsWith(">"));
+            return again ? Forwarded.NONE : new Forwarded(all.subList(from, until), below);
+        }
+        return Forwarded.NONE;
     }
 
     private static String joined(String line, String next) {

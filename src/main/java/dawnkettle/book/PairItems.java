@@ -7,7 +7,9 @@ import java.util.Optional;
 
 /** Pairs the quantities of a few words with their products: "6 firm 8 medium", or "firm 6 medium 8". */
 final class PairItems {
-    private static final Kind[] OF_PRODUCT = {Kind.KIND, Kind.FORM, Kind.UNIT, Kind.SIZE, Kind.CODE, Kind.CASE};
+    private static final Kind[] OF_PRODUCT = {
+        Kind.KIND, Kind.FORM, Kind.UNIT, Kind.SIZE, Kind.CODE, Kind.CASE, Kind.GRADE
+    };
     private final FindProduct products;
     private final List<Part> parts = new ArrayList<>();
 
@@ -93,6 +95,7 @@ final class PairItems {
         if (parts.size() == 3
                 && !parts.get(0).quantity()
                 && parts.get(1).quantity()
+                && !parts.get(2).quantity()
                 && !parts.get(2).names()) return Optional.of(List.of(around()));
         if (parts.size() % 2 != 0) return Optional.empty();
         List<Item> items = new ArrayList<>();

@@ -35,8 +35,7 @@ final class PlaceDays {
 
     static List<Placed> of(List<Unit> units, Optional<Days> subject) {
         PlaceDays place = new PlaceDays(units);
-        List<Days> said =
-                place.units.stream().flatMap(unit -> unit.days().stream()).toList();
+        List<Days> said = place.said(subject.isPresent());
         Optional<String> against = against(said, subject);
         if (against.isPresent() && place.isHead(subject.get())) place.below(subject.get());
         else if (against.isPresent()) place.all(asked(against.get()));
@@ -44,6 +43,16 @@ final class PlaceDays {
         else if (said.stream().allMatch(days -> days.sameAs(said.get(0)))) place.single(said.get(0));
         else place.several();
         return place.placed;
+    }
+
+    /** Days of what is uncertain throughout are none of the rest, where others are said. */
+    private List<Days> said(boolean elsewhere) {
+        List<Days> certain = units.stream()
+                .filter(unit -> unit.hasWants() || !unit.hasDoubts())
+                .flatMap(unit -> unit.days().stream())
+                .toList();
+        if (!certain.isEmpty() || elsewhere) return certain;
+        return units.stream().flatMap(unit -> unit.days().stream()).toList();
     }
 
     /** A subject's day can head the first lines where later days head those below them. */
@@ -59,7 +68,7 @@ final class PlaceDays {
                         .allMatch(days -> !days.behind() && days.days().stream().allMatch(said -> said.isAfter(day)))
                 && units.stream()
                         .filter(Unit::hasDays)
-                        .allMatch(unit -> unit.beginsWithDays() && !unit.endsWithDays() || !unit.hasWants());
+                        .allMatch(unit -> unit.hasWants() || unit != units.get(units.size() - 1));
     }
 
     private void below(Days subject) {
@@ -108,6 +117,8 @@ final class PlaceDays {
             Unit unit = units.get(i);
             if (unit.hasDays() && unit.hasWants()) whole(unit);
             else if (unit.hasWants()) wantsAlone(unit);
+            else if (waiting.isEmpty() && !ends && unit.hasDoubts())
+                heading = Optional.of(unit.days().get(0));
             else daysAlone(unit.days().get(0), ends, i + 1 == units.size());
         }
         release(asked(WHICH));
@@ -151,6 +162,7 @@ final class PlaceDays {
         List<Piece> main = unit.main();
         boolean before = unit.beginsWithDays() && !unit.endsWithDays();
         boolean behind = unit.endsWithDays() && !unit.beginsWithDays();
+        if (apart(unit, main)) return;
         boolean one =
                 unit.days().stream().allMatch(days -> days.sameAs(unit.days().get(0)))
                         && unit.days().size() > 1;
@@ -166,6 +178,42 @@ final class PlaceDays {
             else put(main.get(i), days, unit);
         }
         heading = before ? Optional.of(days) : Optional.of(asked(WHICH));
+    }
+
+    /** "6 firm for Monday, for Friday 8", "Friday 6 firm, and 8 medium for Saturday": whose day is whose is certain. */
+    private boolean apart(Unit unit, List<Piece> main) {
+        int cut = -1;
+        for (int i = 1; i < main.size(); i++)
+            if (main.get(i) instanceof Days && main.get(i - 1) instanceof Days) cut = cut < 0 ? i : 0;
+        boolean four = main.size() == 4
+                && main.get(0) instanceof Days
+                && main.get(1) instanceof Want
+                && main.get(2) instanceof Want
+                && main.get(3) instanceof Days;
+        boolean skipped = main.size() > 3
+                && main.get(0) instanceof Days
+                && main.get(main.size() - 2) instanceof Want last
+                && last.wish().verb() == Piece.Verb.SKIP
+                && unit.days().size() == 2
+                && unit.endsWithDays();
+        if (four || skipped) cut = main.size() - 2;
+        boolean behind = cut > 0 && main.get(cut - 1) instanceof Days && main.get(0) instanceof Want;
+        boolean before = cut > 0 && main.get(main.size() - 1) instanceof Want && main.get(cut) instanceof Days;
+        boolean around = four || skipped;
+        if (!around && !(behind && before)) return false;
+        half(unit, main.subList(0, cut), around);
+        half(unit, main.subList(cut, main.size()), !around);
+        heading = around ? Optional.of(asked(WHICH)) : heading;
+        return true;
+    }
+
+    private void half(Unit unit, List<Piece> half, boolean before) {
+        Days now = asked(WHICH);
+        for (int i = 0; i < half.size(); i++) {
+            if (half.get(i) instanceof Days here) now = here;
+            else put(half.get(i), before ? now : nextDays(half, i, now), unit);
+        }
+        heading = Optional.of(before ? now : asked(WHICH));
     }
 
     private static Days nextDays(List<Piece> main, int at, Days here) {

@@ -27,7 +27,9 @@ public final class ReadOrderMail {
         this.written = written;
         this.context = context;
         this.own = OwnLines.of(written.body());
-        this.lexicon = Lexicon.of(context, words(written.subject(), own.lines()));
+        List<String> all = new ArrayList<>(own.lines());
+        all.addAll(own.forwarded().lines());
+        this.lexicon = Lexicon.of(context, words(written.subject(), all));
     }
 
     /**
@@ -60,12 +62,24 @@ public final class ReadOrderMail {
         Optional<Days> days = answer ? Optional.empty() : lines.subjectDays(subject);
         lines.moveBy(answer ? "" : subject);
         List<String> read = own.lines().stream().limit(OwnLines.MOST_LINES).toList();
+        if (isSentOn(lines, read)) {
+            talk.addAll(read);
+            days = lines.subjectDays(subject.replaceFirst("^[^:]*:", ""));
+            read = own.forwarded().lines().stream().limit(OwnLines.MOST_LINES).toList();
+        }
+        read = lines.withProduct(subject, Unwrap.of(read, lexicon));
         int end = signature(lines, read);
-        read.subList(0, end).forEach(line -> body(lines, line));
+        for (String line : read.subList(0, end)) body(lines, line);
         talk.addAll(read.subList(end, read.size()));
         own.lines().stream().skip(OwnLines.MOST_LINES).limit(1).forEach(line -> question(cut(line), TOO_LONG));
         if (units.stream().noneMatch(ReadOrderMail::isOrder) && !answer) subjectAlone(lines, subject);
         return finished(days);
+    }
+
+    /** "Please do this", above what somebody else wrote. */
+    private boolean isSentOn(MailLines lines, List<String> read) {
+        return read.stream().noneMatch(lines::isOfOrder)
+                && own.forwarded().isOrdered(read, lexicon, context, written.date());
     }
 
     private void question(String words, String why) {

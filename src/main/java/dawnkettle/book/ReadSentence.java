@@ -1,5 +1,6 @@
 package dawnkettle.book;
 
+import dawnkettle.book.Leftover.Trimmed;
 import dawnkettle.book.PairItems.Item;
 import dawnkettle.book.Piece.Days;
 import dawnkettle.book.Piece.Doubt;
@@ -12,6 +13,7 @@ import dawnkettle.book.Sense.Kind;
 import dawnkettle.book.Sentence.Part;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,42 +22,70 @@ final class ReadSentence {
     static final String UNREAD =
             "We do not understand these words; please write packs and product, as in: 12 firm 400.";
     static final String UNSURE = "We are not sure what you mean; please write packs and product.";
-    private static final Kind[] DEEDS = {
+    static final Kind[] DEEDS = {
         Kind.SET, Kind.SET_TO, Kind.ONLY, Kind.OLD, Kind.DROP, Kind.NO, Kind.SKIP, Kind.SAME, Kind.SAME_AS, Kind.DOUBLE
     };
 
     private final Sentence sentence;
+    private final List<Trimmed> trimmed;
     private final List<Part> parts;
     private final FindProduct products;
     private final Reckon reckon;
     private final Traps traps;
     private final Leftover leftover;
+    private final BitSet uncertain;
     private final List<Piece> pieces = new ArrayList<>();
+    private final List<Integer> origins = new ArrayList<>();
+    private int here;
     private Optional<Kind> carried = Optional.empty();
     private boolean dropping;
+    private boolean changing;
+    private List<Sense> pack = List.of();
     private boolean dayBefore;
     private boolean loose;
     private boolean strangeBefore;
 
     private ReadSentence(Sentence sentence, OrderReading context) {
         this.sentence = sentence;
-        this.parts = sentence.parts();
         this.products = new FindProduct(context);
         this.reckon = new Reckon(context, products);
         this.traps = new Traps(sentence, products);
-        this.leftover = new Leftover(sentence, parts);
+        this.leftover = new Leftover(sentence);
+        this.trimmed = leftover.trimmed(sentence.parts());
+        this.parts = trimmed.stream().map(Trimmed::core).toList();
+        this.uncertain = Taints.of(parts, leftover, parts.stream().anyMatch(this::isBeforeColon));
     }
 
     static List<Piece> of(Sentence sentence, OrderReading context) {
         ReadSentence read = new ReadSentence(sentence, context);
-        read.parts.forEach(read::part);
-        read.settle();
+        for (Trimmed one : read.trimmed) read.trimmed(one);
+        boolean doubtful = read.loose || read.traps.isOnlyAsking();
+        new SettleSentence(sentence, read.parts, read.leftover, read.pieces, read.origins)
+                .all(read.carried, doubtful, read.uncertain);
         return read.pieces;
+    }
+
+    private void trimmed(Trimmed one) {
+        one.before().ifPresent(this::aside);
+        part(one.core());
+        one.after().ifPresent(this::aside);
+        here++;
+    }
+
+    private void aside(Part part) {
+        add(new Talk(words(part)));
+    }
+
+    private void add(Piece piece) {
+        pieces.add(piece);
+        origins.add(here);
     }
 
     private void part(Part whole) {
         Part part = withoutEach(whole);
-        if (part.isDay()) day(part);
+        if (part.has(Kind.HELLO) && !part.has(Kind.NUMBER, Kind.A) && !part.has(DEEDS)) aside(part);
+        else if (part.isDay() && DayAmongWords.isOver(parts, here)) aside(part);
+        else if (part.isDay()) day(part);
         else if (part.has(Leftover.STRANGE)) strange(part);
         else if (part.has(Kind.OLD)) old(part);
         else if (part.isOfOrder()) items(part);
@@ -64,7 +94,8 @@ final class ReadSentence {
         boolean figure =
                 part.has(Kind.NUMBER) && !part.has(Kind.KIND, Kind.FORM, Kind.CODE, Kind.OLD) && !part.isSized();
         loose |= figure && (deeds || !part.has(Leftover.STRANGE));
-        if (!part.isDay()) strangeBefore = part.has(Leftover.STRANGE);
+        if (!part.isDay())
+            strangeBefore = part.has(Leftover.STRANGE) && !Taints.leadsTo(part) && !Leftover.isEntry(part);
         dayBefore = part.isDay() || dayBefore && JoinDays.isLink(part);
     }
 
@@ -80,7 +111,7 @@ final class ReadSentence {
     }
 
     private void doubt(String why, Part part) {
-        pieces.add(new Doubt(why, words(part)));
+        add(new Doubt(why, words(part)));
     }
 
     private String words(Part part) {
@@ -90,53 +121,57 @@ final class ReadSentence {
     private void day(Part part) {
         Sense sense = part.senses().get(0);
         boolean asked = sense.is(Kind.ON_ASKED);
-        String why = asked ? sense.value() : strangeBefore && part.joined() ? UNSURE : "";
+        boolean strange = strangeBefore && part.joined() && !DayAmongWords.isOnlyOne(sentence, sense);
+        String why = asked ? sense.value() : strange ? UNSURE : "";
         List<LocalDate> days = asked ? List.of() : List.of(LocalDate.parse(sense.value()));
-        Days here = new Days(days, why, sentence.has(Kind.ALL), words(part));
+        Days said = new Days(days, why, sentence.has(Kind.ALL), words(part));
+        boolean wanted = !pieces.isEmpty() && pieces.get(0) instanceof Want;
+        boolean anew = wanted && DayAmongWords.heads(parts, here);
         boolean follows = !pieces.isEmpty() && pieces.get(pieces.size() - 1) instanceof Days;
-        if (follows && dayBefore)
-            pieces.set(pieces.size() - 1, JoinDays.both((Days) pieces.get(pieces.size() - 1), here));
+        if (follows && dayBefore && !anew)
+            pieces.set(pieces.size() - 1, JoinDays.both((Days) pieces.get(pieces.size() - 1), said));
         else {
-            if (follows) pieces.set(pieces.size() - 1, JoinDays.unsure((Days) pieces.get(pieces.size() - 1)));
-            pieces.add(follows ? JoinDays.unsure(here) : here);
+            if (follows && !anew) pieces.set(pieces.size() - 1, JoinDays.unsure((Days) pieces.get(pieces.size() - 1)));
+            add(follows && !anew ? JoinDays.unsure(said) : said);
         }
     }
 
     /** Words we do not know: an order that is asked about, or talk. */
     private void strange(Part part) {
         boolean behindDay = part.joined() && !pieces.isEmpty() && pieces.get(pieces.size() - 1) instanceof Days;
-        if (behindDay) {
-            Days day = (Days) pieces.remove(pieces.size() - 1);
-            pieces.add(JoinDays.unsure(day));
-        }
+        boolean remark = Taints.isRemark(part);
+        if (behindDay && (Leftover.isRisky(part) || !remark && !Leftover.isEntry(part)))
+            pieces.set(pieces.size() - 1, JoinDays.unsure((Days) pieces.get(pieces.size() - 1)));
         boolean vague = part.has(Kind.UNSURE, Kind.VAGUE) && !part.has(Kind.UNKNOWN);
-        boolean order = part.isOfOrder() || part.has(DEEDS) || vague;
-        if (leftover.isReason(part)) pieces.add(new Talk(words(part)));
-        else if (order && !part.has(Kind.HELLO, Kind.BYE) || part.isOfOrder()) doubt(UNREAD, part);
-        else pieces.add(new Talk(words(part)));
+        boolean order = !remark && (part.isOfOrder() || part.has(DEEDS)) || vague;
+        boolean mention = !part.has(Kind.NUMBER, Kind.A)
+                && !words(part).matches(".*\\d.*")
+                && !part.has(DEEDS)
+                && !Leftover.isRisky(part);
+        boolean polite = part.has(Kind.HELLO, Kind.BYE) && !part.isOfOrder();
+        if (leftover.isReason(part) || polite || !order || mention && !Taints.asks(part)) add(new Talk(words(part)));
+        else doubt(UNREAD, part);
     }
 
     /** "not 10": what was wished just now is instead of something. */
     private void old(Part part) {
-        boolean figures = part.has(Kind.NUMBER) && !part.has(Kind.KIND, Kind.CODE);
-        List<Integer> wants = new ArrayList<>();
-        for (int i = 0; i < pieces.size(); i++) if (pieces.get(i) instanceof Want) wants.add(i);
-        if (figures && wants.size() == 1 && pieces.get(wants.get(0)) instanceof Want want && counted(want)) {
+        boolean figures = part.has(Kind.NUMBER, Kind.A) && !part.has(Kind.KIND, Kind.CODE);
+        int last = pieces.size() - 1;
+        while (last >= 0 && pieces.get(last) instanceof Days) last--;
+        boolean strange = !part.isOfOrder() && part.has(Kind.UNKNOWN) && last >= 0 && pieces.get(last) instanceof Talk;
+        if (figures && last >= 0 && pieces.get(last) instanceof Want want && counted(want)) {
             Wish wish = want.wish();
             String words = want.words() + " " + words(part);
-            pieces.set(wants.get(0), new Want(new Wish(Verb.SET, wish.product(), wish.packs(), ""), words));
-        } else {
-            pieces.replaceAll(ReadSentence::doubted);
+            pieces.set(last, new Want(new Wish(Verb.SET, wish.product(), wish.packs(), ""), words));
+        } else if (strange) aside(part);
+        else {
+            pieces.replaceAll(SettleSentence::doubted);
             doubt(UNSURE, part);
         }
     }
 
     private static boolean counted(Want want) {
         return want.wish().verb() == Verb.MORE || want.wish().verb() == Verb.SET;
-    }
-
-    private static Piece doubted(Piece piece) {
-        return piece instanceof Want want ? new Doubt(UNSURE, want.words()) : piece;
     }
 
     /** A part without product and figure: skip, same as, or a word that goes on to the next part. */
@@ -154,7 +189,11 @@ final class ReadSentence {
                                 .count()
                         == 1
                 && !part.has(Kind.TO, Kind.BY, Kind.MORE);
+        boolean heads = deed.is(Kind.SAME) && sentence.has(Kind.COLON) && here + 1 < parts.size();
+        if (heads && pieces.stream().allMatch(Days.class::isInstance)) return;
         if (!clear) doubt(UNSURE, part);
+        else if (deed.is(Kind.SET_TO) && part.senses().stream().anyMatch(s -> Asking.says(s, "order")))
+            carried = Optional.of(Kind.SET);
         else if (deed.is(Kind.SKIP)) want(Wish.of(Verb.SKIP), part);
         else if (deed.is(Kind.SAME_AS) && !deed.value().isEmpty()) want(new Wish(Verb.AS, "", 0, deed.value()), part);
         else if (deed.is(Kind.SAME) && part.senses().get(part.senses().size() - 1) != null)
@@ -165,12 +204,12 @@ final class ReadSentence {
     }
 
     private void want(Wish wish, Part part) {
-        pieces.add(new Want(wish, words(part)));
+        add(new Want(wish, words(part)));
     }
 
     private void items(Part part) {
-        Part counted = traps.counted(part);
-        Optional<List<Item>> paired = traps.isBroken(part, carried) || traps.isEither(part)
+        Part counted = traps.counted(carryPack(part));
+        Optional<List<Item>> paired = traps.isBroken(counted, carried.isPresent() || changing) || traps.isEither(part)
                 ? Optional.empty()
                 : PairItems.of(counted.senses(), products);
         List<Kind> deeds = new ArrayList<>(part.senses().stream()
@@ -178,11 +217,21 @@ final class ReadSentence {
                 .map(Sense::kind)
                 .distinct()
                 .toList());
-        carried.ifPresent(deeds::add);
+        carried.filter(deed -> !deeds.contains(deed)).ifPresent(deeds::add);
         carried = Optional.empty();
+        if (deeds.isEmpty() && Traps.isDown(part) || changing && deeds.isEmpty() && part.has(Kind.TO))
+            deeds.add(Kind.SET_TO);
+        changing = deeds.contains(Kind.SET_TO);
         if (paired.isEmpty() || deeds.size() > 1) doubt(UNREAD, part);
         else if (deeds.isEmpty()) plain(paired.get(), part);
         else changed(deeds.get(0), paired.get(), part);
+    }
+
+    /** "Two buckets of firm, one of medium": one bucket, where the words alone mean no other product. */
+    private Part carryPack(Part part) {
+        Part carried = CarryPack.to(part, pack, products);
+        pack = CarryPack.of(part, pack);
+        return carried;
     }
 
     private void plain(List<Item> items, Part part) {
@@ -195,8 +244,8 @@ final class ReadSentence {
         for (Item item : items) {
             String words = items.size() == 1 ? words(part) : itemWords(item, items, part);
             if (item.figure().isEmpty() && dropping) wish(Verb.DROP, reckon.product(item), words);
-            else if (item.figure().isEmpty()) pieces.add(new Doubt("How many packs are meant?", words));
-            else if (dropping && !part.has(Kind.MORE)) pieces.add(new Doubt(UNSURE, words));
+            else if (item.figure().isEmpty()) add(new Doubt("How many packs are meant?", words));
+            else if (dropping && !part.has(Kind.MORE)) add(new Doubt(UNSURE, words));
             else wish(part.has(Kind.MORE) ? "more" : "", Verb.MORE, reckon.packs(item), words);
         }
     }
@@ -216,8 +265,8 @@ final class ReadSentence {
     }
 
     private void wish(String as, Verb verb, Reckoned reckoned, String words) {
-        if (!reckoned.isCertain()) pieces.add(new Doubt(reckoned.why(), words));
-        else pieces.add(new Want(new Wish(verb, reckoned.product(), reckoned.packs(), as), words));
+        if (!reckoned.isCertain()) add(new Doubt(reckoned.why(), words));
+        else add(new Want(new Wish(verb, reckoned.product(), reckoned.packs(), as), words));
     }
 
     private void changed(Kind deed, List<Item> items, Part part) {
@@ -239,45 +288,9 @@ final class ReadSentence {
         else doubt(UNSURE, part);
     }
 
-    /** What an unsure word or a change beside other wishes leaves uncertain. */
-    private void settle() {
-        if (carried.filter(deed -> deed == Kind.DROP && isDayAlone()).isPresent())
-            pieces.add(new Want(Wish.of(Verb.SKIP), sentence.words()));
-        else if (carried.isPresent()) pieces.add(new Doubt(UNSURE, sentence.words()));
-        long wants = pieces.stream().filter(Want.class::isInstance).count();
-        boolean sets = pieces.stream()
-                .anyMatch(piece -> piece instanceof Want want && want.wish().verb() == Verb.SET);
-        boolean unsure = parts.stream().anyMatch(part -> part.has(Kind.UNSURE, Kind.PAST) && !isPreamble(part));
-        if (unsure || loose || traps.isOnlyAsking() || leftover.governs() || sets && wants > 1)
-            pieces.replaceAll(ReadSentence::doubted);
-        boolean order = pieces.stream().anyMatch(piece -> piece instanceof Want || piece instanceof Doubt);
-        if (order)
-            pieces.replaceAll(
-                    piece -> piece instanceof Talk talk && !isHarmless(talk) ? new Doubt(UNREAD, talk.words()) : piece);
-    }
-
-    /** "Cancel Thursday completely" */
-    private boolean isDayAlone() {
-        return !sentence.has(Kind.UNKNOWN)
-                && !sentence.has(Kind.NUMBER)
-                && !parts.stream().anyMatch(Part::isOfOrder)
-                && !pieces.isEmpty()
-                && pieces.stream().allMatch(Days.class::isInstance);
-    }
-
-    /** "Last order before the holidays:" */
-    private boolean isPreamble(Part part) {
-        int next = sentence.senses().indexOf(part.senses().get(part.senses().size() - 1)) + 1;
-        boolean colon =
-                next < sentence.senses().size() && sentence.senses().get(next).is(Kind.COLON);
-        return colon
-                && !part.isOfOrder()
-                && sentence.senses().indexOf(part.senses().get(0)) == 0;
-    }
-
-    private boolean isHarmless(Talk talk) {
-        return parts.stream()
-                .anyMatch(part -> (part.has(Kind.HELLO, Kind.BYE) || leftover.isReason(part))
-                        && words(part).equals(talk.words()));
+    private boolean isBeforeColon(Part part) {
+        List<Sense> senses = sentence.senses();
+        int next = senses.indexOf(part.senses().get(part.senses().size() - 1)) + 1;
+        return next < senses.size() && senses.get(next).is(Kind.COLON) && !part.isOfOrder();
     }
 }

@@ -90,6 +90,10 @@ final class SayDays {
     private void begun() {
         int before = found.size();
         Sense begun = sense(at);
+        if (is(at + 1, Kind.COLON)) {
+            lettered();
+            return;
+        }
         boolean dated =
                 date(at + 1, Optional.empty()) || is(at + 1, Kind.NUMBER) && is(at + 2, Kind.COLON) && bareDate(at + 1);
         if (!dated) strange();
@@ -99,6 +103,19 @@ final class SayDays {
             if (!begun.value().contains(String.valueOf(weekday)))
                 found.set(before, DaysSaid.asked(begun, DaysSaid.APART));
         }
+    }
+
+    /** "W: 6 firm": the only weekday that begins so and on which the van comes. */
+    private void lettered() {
+        List<Integer> fitting = sense(at)
+                .value()
+                .chars()
+                .map(Character::getNumericValue)
+                .filter(days::delivers)
+                .boxed()
+                .toList();
+        if (fitting.size() != 1) strange();
+        else put(at, days.weekday(sense(at).to(Kind.WEEKDAY, String.valueOf(fitting.get(0))), false));
     }
 
     private boolean bareDate(int number) {
@@ -167,10 +184,13 @@ final class SayDays {
     }
 
     private void weekday() {
-        if (is(at + 1, Kind.LAST)) past(at + 1);
+        if (is(at + 1, Kind.UNSURE) && sense(at + 1).value().equals("week"))
+            put(at + 1, DaysSaid.asked(sense(at), "Which week is meant? Please write the date."));
+        else if (is(at + 1, Kind.LAST)) past(at + 1);
         else if (is(at + 1, Kind.NEXT))
             put(at + 1, DaysSaid.asked(sense(at), "Which week is meant? Please write the date."));
         else if (is(at + 1, Kind.NEXT_WEEK)) put(at + 1, days.weekday(sense(at), true));
+        else if (is(at + 1, Kind.UNSURE) && is(at + 2, Kind.COLON)) put(at + 1, days.weekday(sense(at), false));
         else {
             int next = at + 1;
             while (is(next, Kind.COMMA, Kind.BRACKET, Kind.STOP, Kind.NOISE) && next - at < 4 && next < line.size())
@@ -178,7 +198,7 @@ final class SayDays {
             if (next < line.size()
                     && date(next, Optional.of(DayOfWeek.of(sense(at).figure())))) return;
             if (is(at + 1, Kind.NUMBER) && bareNumber()) return;
-            put(line.isShortened(at) ? at + 1 : at, days.weekday(sense(at), false));
+            put(at, days.weekday(sense(at), false));
         }
     }
 
@@ -191,8 +211,11 @@ final class SayDays {
         boolean fits = date.map(day -> day.getDayOfWeek() == weekday).orElse(false);
         boolean soon =
                 date.map(day -> !day.isAfter(days.mailDay().plusDays(SOON))).orElse(false);
-        boolean quantity = is(at + 2, DayWords.QUANTIFIED) || is(at + 2, Kind.NOISE) && is(at + 3, DayWords.QUANTIFIED);
-        if (quantity && line.countsWithOthers(at + 1)) return false;
+        boolean part = is(at + 2, Kind.NOISE) && sense(at + 2).value().startsWith("of");
+        boolean quantity =
+                part || is(at + 2, DayWords.QUANTIFIED) || is(at + 2, Kind.NOISE) && is(at + 3, DayWords.QUANTIFIED);
+        if (quantity && (line.countsWithOthers(at + 1) || line.isAloneWithProduct(at + 1))) return false;
+        if (!fits && line.isOneProductByDays()) return false;
         if (quantity && !(fits && soon)) return false;
         if (quantity)
             put(
@@ -212,6 +235,9 @@ final class SayDays {
         if (is(from, Kind.NUMBER) && weekday.isPresent() && sense(from).value().matches("\\d{1,2}\\.\\d{1,2}"))
             return dated(from, weekday, days.figures(sense(from).value() + ".", weekday));
         if (is(from, Kind.NUMBER, Kind.ORDINAL) && sense(from).value().matches("\\d{1,2}")) {
+            boolean dotted = is(from, Kind.NUMBER) && is(from + 1, Kind.STOP) && is(from + 2, Kind.MONTH);
+            if (dotted && sense(from + 1).until() == sense(from + 2).from())
+                return dayThenMonth(from, from + 2, weekday);
             int month = is(from + 1, Kind.NOISE) && sense(from + 1).value().equals("of") ? from + 2 : from + 1;
             if (is(month, Kind.MONTH) && line.written(from)) return dayThenMonth(from, month, weekday);
             if (is(from, Kind.ORDINAL) && !is(from + 1, Kind.FORM, Kind.CASE, Kind.UNIT))

@@ -34,6 +34,8 @@ record Sense(Kind kind, String value, int from, int until) {
         UNIT,
         MEASURE,
         SIZE,
+        /** "Small" or "big", of two sizes. */
+        GRADE,
         TIMES,
         KIND,
         FORM,
@@ -61,6 +63,8 @@ record Sense(Kind kind, String value, int from, int until) {
         /** "Because": what follows is a reason. */
         REASON,
         FORGET,
+        /** "Order no.": the figure behind it counts nothing. */
+        REFERENCE,
         HELLO,
         BYE,
         NOISE,

@@ -4,23 +4,29 @@ import dawnkettle.book.Sense.Kind;
 import dawnkettle.book.Sentence.Part;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** Words of an order that look clear and can be meant in two ways. */
 record Traps(Sentence sentence, FindProduct products) {
     /** "10-12" is no figure; "by" and "to" stand before a day, or in a change. */
-    boolean isBroken(Part part, Optional<Kind> carried) {
+    boolean isBroken(Part part, boolean changing) {
         List<Sense> senses = part.senses();
         for (int i = 2; i < senses.size(); i++)
             if (senses.get(i).is(Kind.NUMBER) && senses.get(i - 1).is(Kind.DASH) && isCount(senses, i - 2)) return true;
         Sense last = senses.get(senses.size() - 1);
         for (int i = 1; i < senses.size(); i++)
-            if (senses.get(i - 1).is(Kind.NUMBER, Kind.A) && isOf(senses.get(i))) return true;
+            if (senses.get(i - 1).is(Kind.NUMBER, Kind.A) && isOf(senses.get(i)) && !part.has(Kind.FORM, Kind.SIZE))
+                return true;
         boolean by = senses.stream().anyMatch(s -> s != last && s.is(Kind.BY));
         boolean to = senses.stream().anyMatch(s -> s != last && s.is(Kind.TO))
                 && !part.has(Kind.SET_TO, Kind.SET)
-                && carried.isEmpty();
+                && !isDown(part)
+                && !changing;
         return by || to;
+    }
+
+    /** "The sesame down to 6" */
+    static boolean isDown(Part part) {
+        return part.senses().stream().anyMatch(s -> s.is(Kind.TO) && s.value().equals("down"));
     }
 
     /** "Case of firm": one. */
@@ -40,8 +46,7 @@ record Traps(Sentence sentence, FindProduct products) {
     }
 
     static boolean asksFor(Sentence sentence) {
-        return sentence.senses().stream()
-                .anyMatch(s -> s.is(Kind.NOISE) && s.value().equals("request"));
+        return sentence.senses().stream().anyMatch(Asking::isRequest);
     }
 
     private boolean isCount(List<Sense> senses, int at) {

@@ -16,7 +16,7 @@ final class UnclearHead {
         if (sentences.isEmpty()) return false;
         List<Sense> senses = sentences.get(sentences.size() - 1).senses();
         boolean strange = senses.stream()
-                .anyMatch(s -> s.is(Kind.UNKNOWN, Kind.UNSURE, Kind.PAST, Kind.LAST, Kind.LAST_WEEK, Kind.NO));
+                .anyMatch(s -> s.is(Kind.UNSURE, Kind.PAST, Kind.LAST, Kind.LAST_WEEK, Kind.NO, Kind.FORGET));
         boolean polite = senses.stream().anyMatch(s -> s.is(Kind.HELLO, Kind.BYE));
         boolean past = senses.stream().anyMatch(s -> s.is(Kind.PAST, Kind.LAST, Kind.LAST_WEEK));
         boolean entry = units.stream()

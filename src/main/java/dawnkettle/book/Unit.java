@@ -36,6 +36,10 @@ record Unit(List<Piece> pieces, String words, boolean isAsked) {
         return pieces.stream().anyMatch(Want.class::isInstance);
     }
 
+    boolean hasDoubts() {
+        return pieces.stream().anyMatch(Piece.Doubt.class::isInstance);
+    }
+
     boolean hasDays() {
         return !days().isEmpty();
     }

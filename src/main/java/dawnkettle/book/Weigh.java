@@ -6,6 +6,7 @@ import dawnkettle.book.Piece.Days;
 import dawnkettle.book.Piece.Doubt;
 import dawnkettle.book.Piece.Talk;
 import dawnkettle.book.ReadMail.Question;
+import dawnkettle.book.Sense.Kind;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collections;
@@ -20,6 +21,21 @@ import java.util.Set;
 /** Weighs what was understood against what was not: a later sentence that is not understood can take an earlier one back. */
 final class Weigh {
     private static final String UNCERTAIN = "Other words of your mail make this uncertain; is it meant?";
+
+    private static final Kind[] ALTERS = {
+        Kind.NO,
+        Kind.OLD,
+        Kind.DROP,
+        Kind.SET,
+        Kind.SET_TO,
+        Kind.ONLY,
+        Kind.SKIP,
+        Kind.UNSURE,
+        Kind.FORGET,
+        Kind.SAME,
+        Kind.DOUBLE,
+        Kind.MORE
+    };
 
     private final List<Unit> units;
     private final FindProduct products;
@@ -117,7 +133,8 @@ final class Weigh {
         int from = places.get(made.unit()) + 1;
         for (int i = about.nextSetBit(from); i >= 0; i = about.nextSetBit(i + 1)) {
             Optional<Days> days = daysOf.get(i);
-            boolean elsewhere = days.isPresent()
+            boolean elsewhere = (units.get(i).hasDays() || !units.get(i).words().endsWith("?"))
+                    && days.isPresent()
                     && days.get().asked().isEmpty()
                     && !days.get().days().contains(made.wish().day());
             if (!elsewhere) return true;
@@ -125,10 +142,21 @@ final class Weigh {
         return false;
     }
 
+    /** What tells of what was, and no more, takes nothing back. */
+    private static boolean mayAlter(List<Sense> words) {
+        boolean alters = words.stream().anyMatch(sense -> sense.is(ALTERS));
+        boolean counts = words.stream().anyMatch(sense -> sense.is(Kind.NUMBER, Kind.A, Kind.DOZEN));
+        boolean past = words.stream().anyMatch(sense -> sense.is(Kind.PAST, Kind.LAST, Kind.LAST_WEEK));
+        boolean asks = words.get(words.size() - 1).is(Kind.QUESTION_MARK);
+        boolean deeds = words.stream().anyMatch(sense -> sense.is(ALTERS) && !sense.is(Kind.UNSURE));
+        return past ? deeds : alters && (counts || !asks) || counts;
+    }
+
     private BitSet unitsThatDoubt(String product) {
         BitSet about = new BitSet();
         for (int i = 0; i < units.size(); i++)
-            if (doubted.get(i).stream().anyMatch(words -> products.mayBe(product, words))) about.set(i);
+            if (doubted.get(i).stream().anyMatch(words -> mayAlter(words) && products.mayBe(product, words)))
+                about.set(i);
         return about;
     }
 }

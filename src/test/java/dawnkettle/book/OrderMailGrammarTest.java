@@ -49,6 +49,42 @@ class OrderMailGrammarTest {
         assertThat(shown).as(mail.body()).anyMatch(words -> words.contains("sesame"));
     }
 
+    @Property(tries = 400)
+    void no_sentence_that_only_looks_like_an_order_is_booked_wherever_it_stands(@ForAll long seed) {
+        AnyOrderMail any = new AnyOrderMail(seed);
+        String danger = any.any(Dangers.NO_ORDER);
+        boolean first = seed % 2 == 0;
+        Written mail = first ? any.mail() : any.mailWith(danger);
+        if (first) mail = any.written(mail.subject(), danger + "\n" + mail.body());
+        ReadMail read = read(mail);
+        assertThat(any.expected()).as(mail.body()).containsAll(booked(read));
+        List<String> shown = new ArrayList<>(read.passedOver());
+        read.questions().forEach(question -> shown.add(question.words()));
+        assertThat(shown).as(mail.body()).anyMatch(words -> words.contains("sesame"));
+    }
+
+    @Property(tries = 200)
+    void nothing_is_booked_of_a_mail_that_is_taken_back_in_other_words(@ForAll long seed) {
+        AnyOrderMail any = new AnyOrderMail(seed);
+        Written mail = any.mailWith(any.any(Dangers.TURNS));
+        assertThat(booked(read(mail))).as(mail.body()).isEmpty();
+    }
+
+    @Test
+    void a_remark_with_figures_leaves_the_order_beside_it_as_it_was() {
+        int lines = 0;
+        int booked = 0;
+        for (int seed = 0; seed < 100; seed++) {
+            AnyOrderMail any = new AnyOrderMail(seed);
+            Written mail = any.mailWith(any.any(Dangers.REMARKS));
+            List<String> read = booked(read(mail));
+            assertThat(any.expected()).as(mail.body()).containsAll(read);
+            booked += read.size();
+            lines += any.expected().size();
+        }
+        assertThat((double) booked / lines).isGreaterThan(0.95);
+    }
+
     @Property(tries = 200)
     void nothing_is_booked_of_a_mail_that_is_taken_back_at_its_end(@ForAll long seed) {
         AnyOrderMail any = new AnyOrderMail(seed);

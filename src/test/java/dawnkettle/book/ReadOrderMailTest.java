@@ -59,6 +59,14 @@ class ReadOrderMailTest {
             C002 # no delivery Saturday, the roof is being mended # 12-05 skip
             C002 # change Saturday's firm from 12 to 18           # 12-05 set FIRM-400 18
             C002 # case of sesame, case and a half of firm, fri   # 12-04 SES-350 12; 12-04 FIRM-400 18
+            C002 # 6 each of firm and sesame for friday           # 12-04 FIRM-400 6; 12-04 SES-350 6
+            C002 # 6 firm @ 2.10 for friday                       # 12-04 FIRM-400 6
+            C002 # firm, 2 cases, fri                             # 12-04 FIRM-400 24
+            C002 # 6 firm, no wait, make that 12 firm, for friday # 12-04 FIRM-400 12
+            C002 # 6 firm fri, 12 sat                             # 12-04 FIRM-400 6; 12-05 FIRM-400 12
+            C002 # My son is 7 and eats only tofu! 6 firm for fri # 12-04 FIRM-400 6
+            C002 # The choir sings on Friday, so we would like 12 firm, please # 12-04 FIRM-400 12
+            C002 # Same as last Saturday for this Saturday, but no milk # 12-05 same 11-28; 12-05 drop MILK-500
             C002 # Many thanks for the quick work on Monday. For Fri 6 firm. # 12-04 FIRM-400 6
             C003 # mañana viernes dos cubos de medio              # 12-04 MED-BKT 2
             C003 # el lunes por la mañana 2 cubos medio           # 12-07 MED-BKT 2
@@ -102,7 +110,6 @@ class ReadOrderMailTest {
                 "same as always for friday",
                 "6 firm next friday",
                 "half firm for friday",
-                "6 each of firm and sesame for friday",
                 "I thought 6 firm for friday was enough",
                 "ignore my mail of monday\\n6 firm for friday",
                 "unless it rains, 6 firm for friday",
@@ -117,7 +124,6 @@ class ReadOrderMailTest {
                 "6 firm for friday?",
                 "6 firm for 2.1.",
                 "two of the firm left for friday",
-                "6 firm for friday @ 2.10",
                 "6 firm for friday, only a draft",
                 "6 firm, 8 pouches for friday arrived broken",
             })
@@ -138,7 +144,7 @@ class ReadOrderMailTest {
     @Test
     void a_day_head_that_is_not_understood_does_not_leave_its_lines_to_the_day_before() {
         String read = told(read("C002", "order", "Friday\n6 firm\nSaturday late afternoon:\n12 sesame"));
-        assertThat(read).doesNotContain("SES-350");
+        assertThat(read).doesNotContain("12-04 SES-350");
     }
 
     @Test

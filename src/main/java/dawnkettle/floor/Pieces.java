@@ -12,6 +12,8 @@ import java.util.stream.IntStream;
 final class Pieces {
     /** A wait of so many minutes is long enough for something else to come in between. */
     private static final int LONG_WAIT = 45;
+    /** Beyond so many jobs not every position can be tried; published flow shops of 50 jobs are better for trying all. */
+    private static final int MANY_JOBS = 50;
 
     private final FloorDay day;
     private final List<Job> pieces = new ArrayList<>();
@@ -103,6 +105,10 @@ final class Pieces {
 
     int jobs() {
         return firstOf.length - 1;
+    }
+
+    boolean areOfManyJobs() {
+        return jobs() > MANY_JOBS;
     }
 
     int first(int job) {

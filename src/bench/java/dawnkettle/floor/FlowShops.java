@@ -97,7 +97,8 @@ final class FlowShops {
 
     void print() {
         System.out.printf(Locale.ROOT, "Published flow shops: %d decodes each%n", budget.decodes());
-        System.out.println("set       above best known (mean, most)   earlier as 0 (mean)   reached   processor s each");
+        System.out.println(
+                "set       above best known (mean, most)   earlier as 0 (mean)   reached   processor s each");
         for (Set set : Set.values()) print(set);
     }
 

@@ -91,7 +91,7 @@ final class Insertion {
 
     /** Few jobs in many pieces have no more positions for a whole job than there are jobs. */
     private int positions(int[] order, int[] block, int from, int to) {
-        if (pieces.areOfManyJobs()) return to - from;
+        if (!pieces.areManyOfFewJobs()) return to - from;
         int tried = 0;
         for (int at = from; at < to; at++) if (!isSkipped(order, block, at)) tried++;
         return tried;

@@ -12,8 +12,10 @@ import java.util.stream.IntStream;
 final class Pieces {
     /** A wait of so many minutes is long enough for something else to come in between. */
     private static final int LONG_WAIT = 45;
-    /** Beyond so many jobs not every position can be tried; published flow shops of 50 jobs are better for trying all. */
-    private static final int MANY_JOBS = 50;
+    /** Up to so many jobs every position of a whole job can be tried. */
+    private static final int FEW_JOBS = 50;
+    /** Beyond so many pieces a job on average it is the jobs that make an order long; days of a shop have about two. */
+    private static final int MANY_PIECES = 4;
 
     private final FloorDay day;
     private final List<Job> pieces = new ArrayList<>();
@@ -107,8 +109,9 @@ final class Pieces {
         return firstOf.length - 1;
     }
 
-    boolean areOfManyJobs() {
-        return jobs() > MANY_JOBS;
+    /** True in a published flow shop, whose jobs may stand before every step. */
+    boolean areManyOfFewJobs() {
+        return jobs() <= FEW_JOBS && size() > MANY_PIECES * jobs();
     }
 
     int first(int job) {

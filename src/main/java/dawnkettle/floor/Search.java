@@ -17,7 +17,7 @@ final class Search {
     /** One round in so many moves single pieces, the others whole jobs; measured on drawn days, 3 did best. */
     private static final int PIECE_ROUND = 3;
 
-    /** From so many pieces of many jobs on most rounds stay near: all positions would take too much of the allowance. */
+    /** From so many pieces on most rounds stay near: all positions would take too much of the allowance. */
     private static final int LONG_ORDER = 100;
     /** In a long order half of the rounds take out what stands at most so far from each other. */
     private static final int NEAR = 8;
@@ -88,7 +88,7 @@ final class Search {
     }
 
     private boolean isLong(int[] order) {
-        return order.length > LONG_ORDER && pieces.areOfManyJobs();
+        return order.length > LONG_ORDER && !pieces.areManyOfFewJobs();
     }
 
     private int rank(int[] block) {

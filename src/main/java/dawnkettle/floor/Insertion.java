@@ -67,7 +67,7 @@ final class Insertion {
         grave = Long.MAX_VALUE;
         mild = Long.MAX_VALUE;
         sequence.setLimit(grave, mild);
-        int step = to - from < ALL_POSITIONS ? 1 : (to - from) / SAMPLED_POSITIONS;
+        int step = positions(order, block, from, to) < ALL_POSITIONS ? 1 : (to - from) / SAMPLED_POSITIONS;
         int first = from + random.nextInt(step);
         sequence.restart(order, first);
         int best = from;
@@ -87,6 +87,14 @@ final class Insertion {
             sequence.setLimit(grave, mild);
         }
         return best;
+    }
+
+    /** Few jobs in many pieces have no more positions for a whole job than there are jobs. */
+    private int positions(int[] order, int[] block, int from, int to) {
+        if (!pieces.areManyOfFewJobs()) return to - from;
+        int tried = 0;
+        for (int at = from; at < to; at++) if (!isSkipped(order, block, at)) tried++;
+        return tried;
     }
 
     /** A whole job is tried before the first piece of another only: elsewhere it does much the same. */

@@ -12,6 +12,10 @@ import java.util.stream.IntStream;
 final class Pieces {
     /** A wait of so many minutes is long enough for something else to come in between. */
     private static final int LONG_WAIT = 45;
+    /** Up to so many jobs every position of a whole job can be tried. */
+    private static final int FEW_JOBS = 50;
+    /** Beyond so many pieces a job on average it is the jobs that make an order long; days of a shop have about two. */
+    private static final int MANY_PIECES = 4;
 
     private final FloorDay day;
     private final List<Job> pieces = new ArrayList<>();
@@ -103,6 +107,11 @@ final class Pieces {
 
     int jobs() {
         return firstOf.length - 1;
+    }
+
+    /** True in a published flow shop, whose jobs may stand before every step. */
+    boolean areManyOfFewJobs() {
+        return jobs() <= FEW_JOBS && size() > MANY_PIECES * jobs();
     }
 
     int first(int job) {

@@ -87,8 +87,8 @@ final class Search {
         return true;
     }
 
-    private static boolean isLong(int[] order) {
-        return order.length > LONG_ORDER;
+    private boolean isLong(int[] order) {
+        return order.length > LONG_ORDER && !pieces.areManyOfFewJobs();
     }
 
     private int rank(int[] block) {

@@ -96,6 +96,18 @@ class PublishedFlowShopTest {
         assertThat(run.bound().finish()).isBetween(1232, 1278);
     }
 
+    /**
+     * Best known finish of ta011, the first of the 20 x 10 flow shops: 1582 (several public lists that agree). Its 20 jobs of ten
+     * steps each are an order of 200 pieces, all of whose places for a whole job are to be tried.
+     */
+    @Test
+    void many_steps_a_job_do_not_make_a_long_order() {
+        FloorDay day = Taillard.shop(587_595_453, 20, 10);
+        Run run = RunEngine.run(day, new Budget(100_000, 1, 60_000));
+        assertThat(RunCheck.broken(day, run)).isEmpty();
+        assertThat(run.score().finish()).isLessThanOrEqualTo(1582 * 1007 / 1000);
+    }
+
     /** Published lower bounds of the ten 20 x 5 flow shops (same paper; each is a bound of one machine). */
     @Test
     void no_bound_is_below_the_published_one_machine_bound() {

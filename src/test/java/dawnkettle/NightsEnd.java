@@ -27,19 +27,19 @@ record NightsEnd(Asked asked, DroppedByHand drops, Course course) {
     /** Each step has come to its end; skipped only where the night was disturbed. */
     private void steps(List<String> broken) {
         List<String> rows = asked.rows(
-                "SELECT step || ' ' || state || ' ' || note FROM step WHERE business_date = '" + course.day() + "'");
+                "SELECT step || ': ' || state || ' ' || note FROM step WHERE business_date = '" + course.day() + "'");
         for (String step : List.of(
                 "soak call", "fallback", "close", "plan", "sheets", "backup", "dawn check", "labels", "summary")) {
             List<String> found =
-                    rows.stream().filter(row -> row.startsWith(step + " ")).toList();
-            boolean isUnplanned = step.equals("labels") && rows.stream().noneMatch(row -> row.startsWith("plan done"));
+                    rows.stream().filter(row -> row.startsWith(step + ": ")).toList();
+            boolean isUnplanned = step.equals("labels") && rows.stream().noneMatch(row -> row.startsWith("plan: done"));
             boolean isOver = isUnplanned
                     || found.size() == 1
-                            && (found.get(0).startsWith(step + " done")
-                                    || found.get(0).startsWith(step + " skipped"));
+                            && (found.get(0).startsWith(step + ": done")
+                                    || found.get(0).startsWith(step + ": skipped"));
             if (!isOver) broken.add("I6: " + step + " did not come to its end: " + found);
             boolean isNeeded = List.of("close", "plan", "sheets", "dawn check").contains(step) && !course.isLong();
-            if (isNeeded && found.stream().noneMatch(row -> row.startsWith(step + " done")))
+            if (isNeeded && found.stream().noneMatch(row -> row.startsWith(step + ": done")))
                 broken.add("I6: " + step + " was not done: " + found);
         }
     }

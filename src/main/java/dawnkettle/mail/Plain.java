@@ -21,10 +21,10 @@ final class Plain {
         return clean.toString().strip();
     }
 
-    /** With a capital at its head, where a letter stands there. */
+    /** With a capital at its head, where a letter stands there; the name of a file or a unit stays as it is written. */
     static String sentence(String text) {
         String plain = line(text);
-        if (plain.isEmpty()) return plain;
+        if (plain.isEmpty() || plain.split(" ", 2)[0].matches(".*[._/].+")) return plain;
         int head = plain.offsetByCodePoints(0, 1);
         return plain.substring(0, head).toUpperCase(Locale.ROOT) + plain.substring(head);
     }

@@ -3,11 +3,14 @@ package dawnkettle.book;
 import dawnkettle.book.Piece.Days;
 import dawnkettle.book.Piece.Doubt;
 import dawnkettle.book.ReadMail.Question;
+import dawnkettle.shop.Product;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Reads a customer's mail as a careful clerk would: what is not certain is asked, never guessed. */
 public final class ReadOrderMail {
@@ -67,7 +70,7 @@ public final class ReadOrderMail {
             days = lines.subjectDays(subject.replaceFirst("^[^:]*:", ""));
             read = own.forwarded().lines().stream().limit(OwnLines.MOST_LINES).toList();
         }
-        read = lines.withProduct(subject, Unwrap.of(read, lexicon));
+        read = lines.withProduct(subject, Unwrap.of(FormRows.of(read, codes(), lines::isOfOrder), lexicon));
         int end = signature(lines, read);
         for (String line : read.subList(0, end)) body(lines, line);
         talk.addAll(read.subList(end, read.size()));
@@ -80,6 +83,10 @@ public final class ReadOrderMail {
     private boolean isSentOn(MailLines lines, List<String> read) {
         return read.stream().noneMatch(lines::isOfOrder)
                 && own.forwarded().isOrdered(read, lexicon, context, written.date());
+    }
+
+    private Set<String> codes() {
+        return context.products().stream().map(Product::code).collect(Collectors.toSet());
     }
 
     private void question(String words, String why) {

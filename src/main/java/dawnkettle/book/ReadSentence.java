@@ -191,7 +191,9 @@ final class ReadSentence {
                 && !part.has(Kind.TO, Kind.BY, Kind.MORE);
         boolean heads = deed.is(Kind.SAME) && sentence.has(Kind.COLON) && here + 1 < parts.size();
         if (heads && pieces.stream().allMatch(Days.class::isInstance)) return;
-        if (!clear) doubt(UNSURE, part);
+        boolean filledIn =
+                deed.is(Kind.SKIP) && deed.value().equals("or_drop") && strangeBefore && sentence.has(Kind.COLON);
+        if (!clear || filledIn) doubt(UNSURE, part);
         else if (deed.is(Kind.SET_TO) && part.senses().stream().anyMatch(s -> Asking.says(s, "order")))
             carried = Optional.of(Kind.SET);
         else if (deed.is(Kind.SKIP)) want(Wish.of(Verb.SKIP), part);

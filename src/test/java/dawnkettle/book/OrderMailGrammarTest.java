@@ -3,11 +3,17 @@ package dawnkettle.book;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dawnkettle.book.ReadOrderMail.Written;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Mails put together at random, whose meaning is known: nothing is booked but what they order. */
 class OrderMailGrammarTest {
@@ -90,5 +96,21 @@ class OrderMailGrammarTest {
         AnyOrderMail any = new AnyOrderMail(seed);
         Written mail = any.mailWith(any.any(AnyOrderMail.TURNS));
         assertThat(booked(read(mail))).as(mail.body()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Friday\n%s", "6 firm 400 for Friday please.\n%s\nThanks", "%s\nFor Friday 6 firm 400."})
+    void no_sentence_of_the_list_of_dangers_is_booked(String around) throws IOException {
+        try (InputStream in = OrderMails.class.getResourceAsStream("/dawnkettle/order-mails/dangers.txt")) {
+            List<String> dangers = new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .toList();
+            assertThat(dangers)
+                    .hasSizeGreaterThan(150)
+                    .allSatisfy(danger -> assertThat(booked(read(
+                                    new Written("order", around.formatted(danger), LocalDate.parse("2026-12-01")))))
+                            .as(danger)
+                            .noneMatch(wish -> wish.contains("SES-350")));
+        }
     }
 }

@@ -74,7 +74,7 @@ record MailLaws(Asked asked, MailedByHand mailed, LocalDate day) {
         return "(origin = 'mail " + number + "' OR origin LIKE 'mail " + number + " line %')";
     }
 
-    /** Once all is over: each mail came to its end where it lies, and what came before the dawn check is in the plan. */
+    /** Once all is over: each mail came to its end where it lies, and what came before the dawn check, or in the look of it, is in the plan. */
     List<String> brokenAtEnd(boolean isLong) {
         List<String> broken = new ArrayList<>();
         for (Arrived mail : mailed.box())
@@ -88,8 +88,8 @@ record MailLaws(Asked asked, MailedByHand mailed, LocalDate day) {
                                      AND step IN ('dawn check', 'second dawn check') ORDER BY seq DESC LIMIT 1),
                      wanted AS (SELECT o.order_number, o.line,
                          coalesce((SELECT a.packs FROM amendment AS a WHERE a.order_number = o.order_number AND a.line = o.line
-                                   AND a.taken_at < (SELECT at FROM checked) ORDER BY a.seq DESC LIMIT 1), o.packs) AS packs
-                         FROM order_line AS o WHERE o.source = 'mail' AND o.taken_at < (SELECT at FROM checked))
+                                   AND a.taken_at <= (SELECT at FROM checked) ORDER BY a.seq DESC LIMIT 1), o.packs) AS packs
+                         FROM order_line AS o WHERE o.source = 'mail' AND o.taken_at <= (SELECT at FROM checked))
                 SELECT w.order_number, w.line, w.packs, p.packs FROM wanted AS w LEFT JOIN plan_order AS p
                     ON p.order_number = w.order_number AND p.line = w.line AND p.production_date = '%s'
                     AND p.revision = (SELECT max(revision) FROM plan WHERE production_date = '%s')

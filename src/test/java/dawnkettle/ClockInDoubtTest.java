@@ -101,11 +101,7 @@ class ClockInDoubtTest {
 
     /** A time of the day before; from 24 on, of the day. */
     private static Instant at(int hour, int minute) {
-        return DAY.minusDays(1)
-                .atStartOfDay(ZONE)
-                .plusHours(hour)
-                .plusMinutes(minute)
-                .toInstant();
+        return FewOrders.at(DAY, hour, minute);
     }
 
     private void tickAt(int hour, int minute) {

@@ -27,6 +27,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -120,6 +122,15 @@ final class FewOrders {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** A time of the day before, by the shop's clock; from 24 on, of the day. */
+    static Instant at(LocalDate day, int hour, int minute) {
+        return day.minusDays(1)
+                .atStartOfDay(SHOP.house().zone())
+                .plusHours(hour)
+                .plusMinutes(minute)
+                .toInstant();
     }
 
     /** The shop's papers with a few standing orders, a short search, and all that changes in {@code folder}. */

@@ -50,11 +50,7 @@ class HalfANightUpgradedTest {
     private Night night;
 
     private static Instant at(int hour, int minute) {
-        return DAY.minusDays(1)
-                .atStartOfDay(ZONE)
-                .plusHours(hour)
-                .plusMinutes(minute)
-                .toInstant();
+        return FewOrders.at(DAY, hour, minute);
     }
 
     private void start(Ledger ledger) {
@@ -96,7 +92,7 @@ class HalfANightUpgradedTest {
 
     /** Of version 11: before what hands and stations brought; of 12: before a date could be in doubt. */
     @ParameterizedTest
-    @ValueSource(ints = {11, 12})
+    @ValueSource(ints = {11, 12, 13})
     void a_night_that_an_older_version_began_is_finished_by_this_one_and_a_copy_of_it_stays(int version)
             throws Exception {
         Path today = folder.resolve("today.db");

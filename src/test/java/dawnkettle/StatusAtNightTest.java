@@ -87,11 +87,7 @@ class StatusAtNightTest {
     }
 
     private static Instant at(int hour, int minute) {
-        return DAY.minusDays(1)
-                .atStartOfDay(ZONE)
-                .plusHours(hour)
-                .plusMinutes(minute)
-                .toInstant();
+        return FewOrders.at(DAY, hour, minute);
     }
 
     private void tickAt(int hour, int minute) {

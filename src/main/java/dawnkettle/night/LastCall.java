@@ -13,6 +13,7 @@ import java.util.Optional;
 final class LastCall {
     private static final String AS_BEFORE = "The planner did not come to an end: these are the tubs of ";
 
+    /** Looked back for a call of the same weekday; older ones are of another season (common practice, no source). */
     private static final int WEEKS = 4;
 
     private final Office office;

@@ -4,6 +4,7 @@ import java.time.Duration;
 
 /** Notes each start of the service and its end; one that dies again and again is told while it still lives. */
 public final class Starts {
+    /** Deaths within it count together; common practice, no source. */
     private static final Duration LOOKED_BACK = Duration.ofHours(1);
 
     /** Once is a power cut, twice may be one too; as many as the unit's own count. Common practice, no source. */

@@ -13,7 +13,8 @@ import java.util.function.LongPredicate;
  * file can write a whole new chain.
  */
 public final class ChainRows {
-    private static final int VERSION = 13;
+    /** The first version of a ledger that has a chain; a copy of an older one has none. */
+    private static final int VERSION = Migrations.STEPS.indexOf("014-chain.sql") + 1;
 
     /** In so many all is looked at (common practice, no source). */
     private static final int NIGHTS = 30;

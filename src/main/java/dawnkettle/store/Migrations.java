@@ -13,7 +13,7 @@ import java.util.List;
 
 /** The ledger's shape, in numbered steps; the file says in {@code user_version} how many of them it has taken. */
 final class Migrations {
-    private static final List<String> STEPS = List.of(
+    static final List<String> STEPS = List.of(
             "001-orders.sql",
             "002-night.sql",
             "003-plans.sql",

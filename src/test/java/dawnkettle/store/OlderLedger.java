@@ -15,20 +15,6 @@ import java.util.List;
 
 /** A ledger as an older version made it, by that version's own steps, with the rows of one of today's that it had room for. */
 public final class OlderLedger {
-    private static final List<String> STEPS = List.of(
-            "001-orders.sql",
-            "002-night.sql",
-            "003-plans.sql",
-            "004-records.sql",
-            "005-more-records.sql",
-            "006-alarms.sql",
-            "007-keeping.sql",
-            "008-labels.sql",
-            "009-holds-and-hours.sql",
-            "010-mails.sql",
-            "011-care.sql",
-            "012-hands-and-stations.sql");
-
     private OlderLedger() {}
 
     /** @param version how many steps it has taken */
@@ -36,7 +22,7 @@ public final class OlderLedger {
         try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + older);
                 Statement statement = connection.createStatement()) {
             statement.execute("PRAGMA journal_mode = WAL");
-            for (String step : STEPS.subList(0, version)) statement.executeUpdate(text(step));
+            for (String step : Migrations.STEPS.subList(0, version)) statement.executeUpdate(text(step));
             statement.execute("PRAGMA application_id = " + Migrations.APPLICATION_ID);
             statement.execute("PRAGMA user_version = " + version);
             statement.execute("ATTACH DATABASE '" + today + "' AS today");
